@@ -1,0 +1,96 @@
+#pragma once
+
+#include "app/board/board_cache.h"
+#include "app/board/board_marks.h"
+#include "app/board/board_scene.h"
+#include "app/board/board_widget.h"
+#include "app/board/bridge_lane_bar.h"
+#include "app/board/dimension_editor.h"
+#include "app/board/drag_session.h"
+#include "app/board/hairline.h"
+#include "app/board/nudge_burst.h"
+#include "app/board/station_rule.h"
+#include "app/board/view_transform.h"
+
+#include <QTimer>
+
+namespace lidwright {
+
+/// What the board knows. Its doings are spread over board_widget.cpp (composing, placing), board_paint.cpp,
+/// board_pointer.cpp and board_keys.cpp.
+class BoardWidget::Private {
+public:
+    Private(BoardWidget& widget, PlanDocument& plan);
+
+    // Composing (board_widget.cpp).
+    void compose();
+    void documentChanged();
+    void freshPlan();
+    /// Composes and places so that everything is seen, with texts of the window's size.
+    void fit(int rounds);
+    double paperUnit() const;  ///< pixels that a paper millimetre takes at any zoom
+    void transformed();        ///< after every pan and zoom
+    void placeBars();
+    std::string selected() const;
+    /// How the sheet is painted at present; place() gives widget coordinates.
+    PaintLook look() const;
+    void announceParts();
+
+    // Painting (board_paint.cpp).
+    void paintPicture(QPainter& painter, const ViewTransform& at, const QRectF& area) const;
+    void paint(QPainter& painter);
+
+    // Pointer (board_pointer.cpp).
+    Picked pickAt(QPointF at) const;
+    void hover(QPointF at);
+    void setHairline(const Hairline& hairline);
+    void startPan(QPointF at);
+    void dragTo(QPointF at, Qt::KeyboardModifiers modifiers);
+    void cancelDrag();
+    Snap snap(Qt::KeyboardModifiers modifiers) const;
+    double step() const;  ///< one round step of the maker's unit, mm
+    QString whereWords(const Hairline& at) const;
+    const MarkSpot* markAt(QPointF at) const;
+    void updateCursor(QPointF at);
+
+    // Keys (board_keys.cpp).
+    void nudgeSelected(QPoint way, Qt::KeyboardModifiers modifiers);
+    void scroll(QPointF by);
+    void showPart(const std::string& part);
+    bool openDimension(const Dimension& dimension);
+    bool openDimensionOf(const std::string& part, const std::string& after, bool forward);
+
+    BoardWidget& board;
+    PlanDocument& document;
+
+    BoardScene scene;
+    double paper = 2;
+    ViewTransform transform;
+    bool fitted = true;    ///< the whole sheet is shown and shall stay so while the window is resized
+    bool under = false;
+    bool snapping = true;
+    std::vector<PlacedHandle> handles;
+    std::vector<MarkSpot> marks;
+    std::vector<Place> places;
+    std::optional<View> pickedView;  ///< where the selected part was picked
+    Plan lastFresh;                  ///< the plan that a new start was last made for
+
+    BoardCache cache;
+    QTimer rest;           ///< runs while the hand pans or zooms
+    Hairline hairline;
+
+    DragSession session;
+    NudgeBurst burst;
+    QPointF pointer;
+    QPointF pressedAt;
+    bool panning = false;
+    bool pressedOnPaper = false;
+    bool spaceHeld = false;
+    QString tag;
+
+    StationRule* rule;
+    BridgeLaneBar* lane;
+    DimensionEditor* editor;
+};
+
+}  // namespace lidwright

@@ -1,0 +1,45 @@
+#include "app/commandline/console.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cstdio>
+
+namespace lidwright {
+
+bool print(const std::string& text)
+{
+    return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+}
+
+bool print(const nlohmann::ordered_json& json)
+{
+    // Names come from files and may hold bytes that are no UTF-8: shown replaced, never thrown about.
+    return print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n");
+}
+
+int refuse(const Error& error)
+{
+    remark(error.text());
+    return kExitUnusable;
+}
+
+void remark(const std::string& text)
+{
+    std::fprintf(stderr, "lidwright: %s\n", text.c_str());
+}
+
+int finish(bool printed, int code)
+{
+    if (printed) return code;
+    return refuse({"could not be written", "standard output", "look whether the disk is full"});
+}
+
+std::string padded(const std::string& text, std::size_t width)
+{
+    const auto characters = static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+    return text + std::string(characters < width ? width - characters : 1, ' ');
+}
+
+}  // namespace lidwright

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/plan/plan.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace lidwright {
+
+/// A member of one of the plan's lists: "art.2" is {"art", 1}.
+struct PartMember {
+    QString list;
+    int index = 0;  ///< from 0
+};
+
+/// The member that a part key names, or nothing where it names no list member ("bridge").
+std::optional<PartMember> partMember(const QString& partKey);
+/// How many members the list "art", "hole" or "block" has; 0 for other words.
+int memberCount(const Plan& plan, const QString& list);
+/// Whether the plan has this part: every part that is no list member, and members that exist.
+bool hasPart(const Plan& plan, const QString& partKey);
+/// The plan without that list member, or nothing where there is none.
+std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey);
+
+/// The plan with one more hole of this kind, or one more block; nothing when the list is full.
+std::optional<Plan> withHole(const Plan& plan, HoleKind kind);
+std::optional<Plan> withBlock(const Plan& plan);
+/// The plan with one more drawing; nothing when the list is full.
+std::optional<Plan> withArtwork(const Plan& plan, ArtPiece piece);
+
+}  // namespace lidwright

@@ -1,0 +1,197 @@
+#include "app/findings/finding_card.h"
+
+#include "app/findings/wrapping_button.h"
+#include "app/style/contrast.h"
+#include "app/style/fonts.h"
+#include "app/style/palette.h"
+#include "app/style/verdict_mark.h"
+#include "app/text/texts.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMouseEvent>
+#include <QVBoxLayout>
+
+namespace lidwright {
+namespace {
+
+constexpr int kMarkSide = 16;
+constexpr int kMarkLeft = 10;
+constexpr int kTextLeft = 34;
+constexpr int kTop = 7;
+constexpr int kBar = 3;              // width of the bar beside the current entry
+constexpr double kTint = 0.10;       // share of the highlight in the current entry's ground
+constexpr double kSmall = 0.9;
+
+QString withCapital(QString text)
+{
+    if (!text.isEmpty()) text[0] = text.at(0).toUpper();
+    return text;
+}
+
+}  // namespace
+
+FindingCard::FindingCard(QWidget* parent)
+    : QFrame(parent), m_lines(new QVBoxLayout(this)), m_sentence(new QLabel(this)), m_measures(new QLabel(this))
+{
+    setFocusPolicy(Qt::ClickFocus);
+    m_lines->setContentsMargins(kTextLeft, kTop, 8, kTop);
+    m_lines->setSpacing(3);
+    m_sentence->setTextFormat(Qt::RichText);
+    m_measures->setTextFormat(Qt::PlainText);
+    for (QLabel* label : {m_sentence, m_measures}) {
+        label->setWordWrap(true);
+        m_lines->addWidget(label);
+    }
+    m_measures->setFont(scaledFont(font(), kSmall));
+    setToolTip(tr("Enter shows the place on the board"));
+    paintQuiet();
+}
+
+void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, bool remediesPending)
+{
+    m_finding = finding;
+    const QString word = withCapital(shown(finding.verdict));
+    const QString sentence = shown(finding.sentence, style);
+    //: a finding: its verdict and its sentence
+    m_sentence->setText(tr("<b>%1.</b> %2").arg(word.toHtmlEscaped(), sentence.toHtmlEscaped()));
+    QString measures;
+    if (finding.measured && finding.required)
+        measures = tr("Is %1, needs %2").arg(shown(*finding.measured, style), shown(*finding.required, style));
+    else if (finding.measured)
+        measures = tr("Is %1").arg(shown(*finding.measured, style));
+    else if (finding.required)
+        measures = tr("Needs %1").arg(shown(*finding.required, style));
+    m_measures->setText(measures);
+    m_measures->setVisible(!measures.isEmpty());
+    QString name = tr("%1: %2").arg(word, sentence);
+    if (!measures.isEmpty()) name += QStringLiteral(" ") + measures + QStringLiteral(".");
+    setAccessibleName(name);
+
+    if (remediesPending && finding.verdict != Verdict::Good) {
+        for (WrappingButton* button : m_buttons) {
+            if (button->hasFocus()) setFocus(Qt::OtherFocusReason);
+            button->setEnabled(false);
+        }
+    } else {
+        rebuildButtons(style);
+    }
+    update();
+}
+
+void FindingCard::rebuildButtons(const UnitStyle& style)
+{
+    std::vector<QString> labels;
+    for (const Remedy& remedy : m_finding.remedies)
+        labels.push_back(shown(remedy.label, style));
+    if (labels != m_shownRemedies) {
+        for (WrappingButton* button : m_buttons) {
+            if (button->hasFocus()) setFocus(Qt::OtherFocusReason);
+            // One of them may be the sender of what led here.
+            button->hide();
+            m_lines->removeWidget(button);
+            button->deleteLater();
+        }
+        m_buttons.clear();
+        m_shownRemedies = labels;
+        for (std::size_t i = 0; i < labels.size(); ++i) {
+            auto* button = new WrappingButton(labels[i], this);
+            button->setToolTip(tr("Applies this way out; it can be undone"));
+            connect(button, &WrappingButton::clicked, this, [this, i] {
+                if (i < m_finding.remedies.size()) Q_EMIT remedyChosen(Remedy(m_finding.remedies[i]));
+            });
+            m_lines->addWidget(button);
+            m_buttons.push_back(button);
+        }
+    }
+    for (WrappingButton* button : m_buttons)
+        button->setEnabled(true);
+}
+
+void FindingCard::setCurrent(bool current)
+{
+    m_current = current;
+    // One entry of the list takes part in the Tab order; the arrow keys reach the others.
+    setFocusPolicy(current ? Qt::StrongFocus : Qt::ClickFocus);
+    update();
+}
+
+void FindingCard::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    const QColor base = palette().color(QPalette::Base);
+    const QColor highlight = palette().color(QPalette::Highlight);
+    painter.fillRect(rect(), m_current ? mixed(base, highlight, kTint) : base);
+    painter.fillRect(QRect(0, height() - 1, width(), 1), palette().color(QPalette::AlternateBase));
+    const QColor ring = withContrast(highlight, {base}, kMarkContrast);
+    if (m_current) painter.fillRect(QRect(0, 0, kBar, height()), ring);
+    if (hasFocus()) {
+        painter.setPen(QPen(ring, 2));
+        painter.drawRect(rect().adjusted(1, 1, -1, -1));
+    }
+    const double middle = kTop + QFontMetrics(m_sentence->font()).height() / 2.0;
+    paintMark(painter, QRectF(kMarkLeft, middle - kMarkSide / 2.0, kMarkSide, kMarkSide), m_finding.verdict,
+              palette());
+}
+
+void FindingCard::mousePressEvent(QMouseEvent* event)
+{
+    if (event->button() == Qt::LeftButton) Q_EMIT chosen();
+    QFrame::mousePressEvent(event);
+}
+
+void FindingCard::keyPressEvent(QKeyEvent* event)
+{
+    // Keys that a button of the card does not use arrive here too.
+    switch (event->key()) {
+        case Qt::Key_Up:
+            Q_EMIT stepWanted(-1);
+            return;
+        case Qt::Key_Down:
+            Q_EMIT stepWanted(1);
+            return;
+        case Qt::Key_Home:
+            Q_EMIT stepWanted(-2);
+            return;
+        case Qt::Key_End:
+            Q_EMIT stepWanted(2);
+            return;
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+        case Qt::Key_Space:
+            Q_EMIT chosen();
+            return;
+        default:
+            QFrame::keyPressEvent(event);
+    }
+}
+
+void FindingCard::focusInEvent(QFocusEvent* event)
+{
+    QFrame::focusInEvent(event);
+    update();
+}
+
+void FindingCard::focusOutEvent(QFocusEvent* event)
+{
+    QFrame::focusOutEvent(event);
+    update();
+}
+
+void FindingCard::paintQuiet()
+{
+    QPalette text = palette();
+    text.setColor(QPalette::WindowText, palette().color(QPalette::Text));
+    m_sentence->setPalette(text);
+    text.setColor(QPalette::WindowText, quietText(palette()));
+    m_measures->setPalette(text);
+}
+
+void FindingCard::changeEvent(QEvent* event)
+{
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) paintQuiet();
+    if (event->type() == QEvent::FontChange) m_measures->setFont(scaledFont(font(), kSmall));
+}
+
+}  // namespace lidwright

@@ -1,0 +1,137 @@
+#include "app/paper/joint_marks.h"
+
+#include "core/base/length_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lidwright {
+
+namespace {
+
+constexpr double kCrossPitch = 90;  // mm between crosses along a joint, at most
+constexpr double kFromEnd = 14;     // mm from the joint's ends to the first and last cross
+constexpr double kWordHeight = 2;
+
+/// Places of the crosses along a joint from `from` to `to`: the same for both of its pages.
+std::vector<double> crossPlaces(double from, double to)
+{
+    const double first = from + std::min(kFromEnd, (to - from) / 4), last = to - std::min(kFromEnd, (to - from) / 4);
+    const int gaps = std::max(1, static_cast<int>(std::ceil((last - first) / kCrossPitch)));
+    std::vector<double> places;
+    for (int i = 0; i <= gaps; ++i)
+        places.push_back(first + (last - first) * i / gaps);
+    return places;
+}
+
+double crossHalf(const Tiling& tiling)
+{
+    return std::min(5.0, tiling.overlap / 2 - 0.5);
+}
+
+QString cutWords(const QString& mine, const QString& other)
+{
+    return PaperText::tr("Cut %1 along this line, lay it on %2").arg(mine, other);
+}
+
+QString coverWords(const QString& other)
+{
+    return PaperText::tr("%1 is laid on, up to this line").arg(other);
+}
+
+/// A joint between two columns, at x.
+void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool atLeft)
+{
+    const double x = tiling.jointX(atLeft ? tile.column - 1 : tile.column);
+    const QString mine = QString::fromStdString(tile.name);
+    const QString other = QString::fromStdString(rowLetters(tile.row)) +
+                          QString::number(tile.column + (atLeft ? 0 : 2));
+    furniture.line({x, tile.window.minY}, {x, tile.window.maxY}, atLeft ? LineKind::Mark : LineKind::Hidden);
+    // Counted from the row's own joints, printed or not, so that both pages put them at the same places.
+    const double low = tile.row + 1 < tiling.rows ? tiling.jointY(tile.row) : tile.window.minY;
+    const double high = tile.row > 0 ? tiling.jointY(tile.row - 1) : tile.window.maxY;
+    const std::vector<double> places = crossPlaces(low, high);
+    for (const double y : places)
+        registrationCross(furniture, {x, y}, crossHalf(tiling));
+    const double middle = places[0] + (places[1] - places[0]) / 2;
+    const double wordX = atLeft ? x - 1.2 : x + 1.2 + kWordHeight;
+    furniture.text({wordX, middle}, atLeft ? cutWords(mine, other) : coverWords(other), kWordHeight, Anchor::Middle,
+                   90);
+}
+
+/// A joint between two rows, at y.
+void levelJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool above)
+{
+    const double y = tiling.jointY(above ? tile.row - 1 : tile.row);
+    const QString mine = QString::fromStdString(tile.name);
+    const QString other = QString::fromStdString(rowLetters(tile.row + (above ? -1 : 1))) +
+                          QString::number(tile.column + 1);
+    furniture.line({tile.window.minX, y}, {tile.window.maxX, y}, above ? LineKind::Mark : LineKind::Hidden);
+    const double from = tile.column > 0 ? tiling.jointX(tile.column - 1) : tile.window.minX;
+    const double to = tile.column + 1 < tiling.columns ? tiling.jointX(tile.column) : tile.window.maxX;
+    const std::vector<double> places = crossPlaces(from, to);
+    for (const double x : places)
+        registrationCross(furniture, {x, y}, crossHalf(tiling));
+    const double middle = places[0] + (places[1] - places[0]) / 2;
+    const double wordY = above ? y + 1.2 : y - 1.2 - kWordHeight;
+    furniture.text({middle, wordY}, above ? cutWords(mine, other) : coverWords(other), kWordHeight, Anchor::Middle);
+}
+
+/// The longest length up to `most` that is easily found on a ruler in the user's unit: whole millimetres, or
+/// quarters of an inch.
+double roundLength(double most, const UnitStyle& style)
+{
+    const double step = style.unit == LengthUnit::Millimetre ? 1 : kMillimetresPerInch / 4;
+    return std::floor(most / step + 1e-9) * step;
+}
+
+}  // namespace
+
+void jointMarks(Furniture& furniture, const Tiling& tiling, const Tile& tile)
+{
+    if (tile.left) uprightJoint(furniture, tiling, tile, true);
+    if (tile.right) uprightJoint(furniture, tiling, tile, false);
+    if (tile.above) levelJoint(furniture, tiling, tile, true);
+    if (tile.below) levelJoint(furniture, tiling, tile, false);
+}
+
+std::vector<Bounds> wasteBands(const Tile& tile)
+{
+    const Bounds& w = tile.window;
+    const Bounds& k = tile.kept;
+    std::vector<Bounds> bands;
+    // The level bands take the whole width, the upright ones what is left: no place is tinted twice.
+    if (k.maxY < w.maxY) bands.push_back({w.minX, k.maxY, w.maxX, w.maxY});
+    if (k.minY > w.minY) bands.push_back({w.minX, w.minY, w.maxX, k.minY});
+    if (k.minX > w.minX) bands.push_back({w.minX, k.minY, k.minX, k.maxY});
+    if (k.maxX < w.maxX) bands.push_back({k.maxX, k.minY, w.maxX, k.maxY});
+    return bands;
+}
+
+Sheet totalLengthLines(const Bounds& area, bool across, bool upright, const UnitStyle& style)
+{
+    Furniture furniture;
+    const auto words = [&](double length) {
+        return PaperText::tr("%1 when all pages are joined").arg(QString::fromStdString(formatLength(length, style).text));
+    };
+    constexpr double kOff = 5, kTick = 2.5, kWordsFromEnd = 8;
+    if (across) {
+        const double length = roundLength(area.width(), style);
+        const double x = area.centre().x - length / 2, y = area.minY - kOff;
+        furniture.line({x, y}, {x + length, y});
+        for (const double end : {x, x + length})
+            furniture.line({end, y - kTick}, {end, y + kTick});
+        furniture.text({x + kWordsFromEnd, y + 0.8}, words(length), kWordHeight);
+    }
+    if (upright) {
+        const double length = roundLength(area.height(), style);
+        const double x = area.minX - kOff, y = area.centre().y - length / 2;
+        furniture.line({x, y}, {x, y + length});
+        for (const double end : {y, y + length})
+            furniture.line({x - kTick, end}, {x + kTick, end});
+        furniture.text({x - 0.8, y + kWordsFromEnd}, words(length), kWordHeight, Anchor::Left, 90);
+    }
+    return furniture.sheet();
+}
+
+}  // namespace lidwright

@@ -1,0 +1,48 @@
+#include "app/paper/page_footer.h"
+
+#include <algorithm>
+
+namespace lidwright {
+
+void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, const std::string& here)
+{
+    const double ratio = tiling.pageWidth / tiling.pageHeight;
+    const double cellHeight = std::min({box.height() / tiling.rows, box.width() / tiling.columns / ratio, 10.0});
+    const double cellWidth = cellHeight * ratio;
+    const double left = box.maxX - cellWidth * tiling.columns;
+    constexpr double kGap = 0.3;
+    for (const Tile& tile : tiling.tiles) {
+        const double x = left + tile.column * cellWidth;
+        const double y = box.maxY - (tile.row + 1) * cellHeight;
+        const Bounds cell{x + kGap, y + kGap, x + cellWidth - kGap, y + cellHeight - kGap};
+        const bool isHere = tile.name == here;
+        if (isHere) furniture.area(cell, FillKind::CutThrough);
+        furniture.box(cell);
+        const double height = std::min(cellHeight * 0.35, 2.5);
+        if (height >= 1) {
+            furniture.text({(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY - height) / 2},
+                           QString::fromStdString(tile.name), height, Anchor::Middle);
+        }
+    }
+}
+
+void pageFooter(Furniture& furniture, const FooterWords& words)
+{
+    furniture.text({0, 8.6}, shortened(words.what, 40), 3.2);
+    furniture.text({0, 4.6},
+                   PaperText::tr("%1, page %2 of %3").arg(shortened(words.title, 50)).arg(words.page).arg(words.pages), 2.2);
+    furniture.text({0, 0.8}, words.note.isEmpty() ? words.advice : words.advice + QStringLiteral("  ") + words.note, 2);
+}
+
+QString correctionNote(const PaperJob& job)
+{
+    if (job.correctionX == 1 && job.correctionY == 1) return {};
+    const QString factors = PaperText::tr("X %1, Y %2").arg(job.correctionX, 0, 'f', 4).arg(job.correctionY, 0, 'f', 4);
+    QString whom = shortened(job.printerName, 40);
+    if (!job.correctionDate.isEmpty())
+        whom += (whom.isEmpty() ? QString() : QStringLiteral(", ")) + shortened(job.correctionDate, 20);
+    return whom.isEmpty() ? PaperText::tr("Corrected: %1.").arg(factors)
+                          : PaperText::tr("Corrected for %1: %2.").arg(whom, factors);
+}
+
+}  // namespace lidwright

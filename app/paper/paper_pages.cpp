@@ -1,0 +1,219 @@
+#include "app/paper/paper_pages.h"
+
+#include "app/paper/cover_page.h"
+#include "app/paper/joint_marks.h"
+#include "app/paper/page_footer.h"
+#include "app/paper/paper_size.h"
+
+#include <algorithm>
+
+namespace lidwright {
+
+namespace {
+
+QString actualSize()
+{
+    return PaperText::tr("Print at actual size, 100 %: no fitting, no shrinking.");
+}
+
+PaperPage blankPage(const PaperJob& job, double width, double height)
+{
+    PaperPage page;
+    page.width = width;
+    page.height = height;
+    page.margin = job.margin;
+    page.correctionX = job.correctionX;
+    page.correctionY = job.correctionY;
+    return page;
+}
+
+Bounds moved(const Bounds& b, Point by)
+{
+    return {b.minX + by.x, b.minY + by.y, b.maxX + by.x, b.maxY + by.y};
+}
+
+void append(Sheet& to, const Sheet& what, Point by)
+{
+    for (Element element : what.elements) {
+        if (auto* stroke = std::get_if<Stroke>(&element.what)) {
+            for (Point& p : stroke->points)
+                p = p + by;
+        } else if (auto* fill = std::get_if<Fill>(&element.what)) {
+            for (Point& p : fill->ring)
+                p = p + by;
+        } else if (auto* text = std::get_if<Text>(&element.what)) {
+            text->at = text->at + by;
+        }
+        to.elements.push_back(std::move(element));
+    }
+}
+
+/// The drawing's own extent and whatever ink reaches beyond it.
+Bounds areaOf(const Sheet& sheet, const SheetInk& ink)
+{
+    Bounds area = sheet.extent;
+    area.include(ink.extent());
+    return area;
+}
+
+/// A template's tiling together with its total-length lines.
+struct TiledSheet {
+    Tiling tiling;
+    std::shared_ptr<const Sheet> checks;
+};
+
+std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, const UnitStyle& style)
+{
+    const SheetInk ink(sheet);
+    const Bounds area = areaOf(sheet, ink);
+    const std::optional<Tiling> plain = tile(ink, area, paper);
+    if (!plain || plain->tiles.size() < 2) return plain ? std::optional<TiledSheet>({*plain, nullptr}) : std::nullopt;
+
+    // The lines stand off the drawing where that costs no page, otherwise on its lower and left side.
+    const auto withLines = [&](const Bounds& about, const Bounds& all) -> std::optional<TiledSheet> {
+        auto checks = std::make_shared<Sheet>(totalLengthLines(about, plain->columns > 1, plain->rows > 1, style));
+        Sheet both = sheet;
+        append(both, *checks, {});
+        const std::optional<Tiling> t = tile(SheetInk(both), all, paper);
+        if (!t) return std::nullopt;
+        return TiledSheet{*t, checks};
+    };
+    const double off = kTotalLineRoom;
+    const std::optional<TiledSheet> outside =
+        withLines(area, {area.minX - off, area.minY - off, area.maxX, area.maxY});
+    if (outside && outside->tiling.tiles.size() == plain->tiles.size()) return outside;
+    return withLines({area.minX + off, area.minY + off, area.maxX, area.maxY}, area);
+}
+
+/// The name of a tile in large letters, at the upper left of what is kept of it.
+void tileName(Furniture& furniture, const Tile& tile)
+{
+    furniture.text({tile.kept.minX + 3, tile.kept.maxY - 9}, QString::fromStdString(tile.name), 6);
+}
+
+void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing,
+              const TiledSheet& tiles)
+{
+    const bool lone = tiles.tiling.tiles.size() == 1;
+    for (const Tile& tile : tiles.tiling.tiles) {
+        PaperPage page = blankPage(job, tiles.tiling.pageWidth, tiles.tiling.pageHeight);
+        page.drawing = drawing;
+        page.checks = tiles.checks;
+        page.offset = Point{0, kFooterHeight} - Point{tile.window.minX, tile.window.minY};
+        page.window = moved(tile.window, page.offset);
+        for (const Bounds& band : wasteBands(tile))
+            page.waste.push_back(moved(band, page.offset));
+
+        Furniture onSheet;
+        jointMarks(onSheet, tiles.tiling, tile);
+        if (!lone) {
+            page.name = tile.name;
+            tileName(onSheet, tile);
+        }
+        Sheet inked = *drawing;
+        append(inked, onSheet.sheet(), {});
+        const Bounds square = InkMap(SheetInk(inked), tile.kept).freest(kSquareWidth, kSquareHeight);
+        checkSquare(onSheet, {square.minX, square.minY});
+        append(page.furniture, onSheet.sheet(), page.offset);
+        all.pages.push_back(std::move(page));
+    }
+}
+
+/// Room beside and below the drawing for the rulers of a roll's page, mm.
+constexpr double kRulerStrip = 24;
+
+void addRollPage(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing)
+{
+    const Bounds area = areaOf(*drawing, SheetInk(*drawing));
+    // Rulers of 4 in need this much whatever the drawing needs.
+    constexpr double kLeast = 110;
+    const double width = kRulerStrip + std::max(area.width(), kLeast);
+    const double height = kFooterHeight + kRulerStrip + std::max(area.height(), kLeast);
+    PaperPage page = blankPage(job, width * job.correctionX + 2 * job.margin, height * job.correctionY + 2 * job.margin);
+    page.drawing = drawing;
+    const Point corner{kRulerStrip, kFooterHeight + kRulerStrip};
+    page.offset = corner - Point{area.minX, area.minY};
+    page.window = {corner.x, corner.y, width, height};
+    Furniture furniture;
+    checkRulers(furniture, {0, kFooterHeight});
+    append(page.furniture, furniture.sheet(), {});
+    all.pages.push_back(std::move(page));
+}
+
+void addFooters(PaperPages& all, const Plan& plan, const PaperJob& job)
+{
+    for (const TemplatePages& one : all.templates) {
+        for (std::size_t i = one.firstPage; i < one.firstPage + one.pageCount; ++i) {
+            PaperPage& page = all.pages[i];
+            Furniture furniture;
+            const QString label = templateLabel(one.kind);
+            const QString name = QString::fromStdString(page.name);
+            pageFooter(furniture, {name.isEmpty() ? label : PaperText::tr("%1, page %2").arg(label, name),
+                                   QString::fromStdString(plan.sheet.title), qsizetype(i) + 1,
+                                   qsizetype(all.pages.size()), actualSize(), correctionNote(job)});
+            if (one.tiling && one.pageCount > 1) {
+                const double right = (page.width - 2 * page.margin) / page.correctionX;
+                pageMap(furniture, *one.tiling, {right - 40, 0.5, right, kFooterHeight - 1.5}, page.name);
+            }
+            append(page.furniture, furniture.sheet(), {});
+        }
+    }
+}
+
+}  // namespace
+
+QString templateLabel(TemplateKind kind)
+{
+    switch (kind) {
+        case TemplateKind::Lid:
+            return PaperText::tr("Lid");
+        case TemplateKind::HeadWall:
+            return PaperText::tr("Head-end wall");
+        case TemplateKind::TailWall:
+            break;
+    }
+    return PaperText::tr("Tail-end wall");
+}
+
+Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
+{
+    if (const QString problem = problemOf(job); !problem.isEmpty()) return Error{problem.toStdString(), {}, {}};
+    const Layout layout = derive(plan);
+    const UnitStyle style = unitStyle(plan);
+    const PaperFormat& format = formatOf(job.size);
+    const bool roll = job.size == PaperSize::Roll;
+    const TilePaper paper{format.width, format.height,    job.margin,     kFooterHeight,
+                          job.overlap,  job.correctionX, job.correctionY};
+
+    PaperPages all;
+    // The cover is composed last, when all is counted, but stands first.
+    if (!roll) all.pages.emplace_back();
+    for (const TemplateKind kind : job.templates) {
+        const auto drawing = std::make_shared<const Sheet>(templateSheet(plan, layout, kind, style));
+        TemplatePages one;
+        one.kind = kind;
+        one.firstPage = all.pages.size();
+        if (roll) {
+            addRollPage(all, job, drawing);
+        } else {
+            const std::optional<TiledSheet> tiles = tiled(*drawing, paper, style);
+            if (!tiles) {
+                return Error{PaperText::tr("The template does not fit on this paper.").toStdString(),
+                             templateLabel(kind).toStdString(),
+                             PaperText::tr("Choose larger paper, a smaller overlap or a roll.").toStdString()};
+            }
+            one.tiling = tiles->tiling;
+            addTiles(all, job, drawing, *tiles);
+        }
+        one.pageCount = all.pages.size() - one.firstPage;
+        all.templates.push_back(std::move(one));
+    }
+    addFooters(all, plan, job);
+    if (!roll) {
+        all.pages.front() = blankPage(job, format.width, format.height);
+        all.pages.front().furniture = coverSheet(plan, job, all);
+    }
+    return all;
+}
+
+}  // namespace lidwright

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "app/paper/paper_job.h"
+#include "app/paper/tiling.h"
+
+#include "core/base/result.h"
+
+#include <memory>
+#include <optional>
+
+namespace lidwright {
+
+/// One page of paper, ready to be painted.
+///
+/// Its content stands in true millimetres, y up, with the origin at the lower left of what the margins leave;
+/// the page's own millimetres are the content's times the correction.
+struct PaperPage {
+    double width = 0;   ///< of the paper, mm
+    double height = 0;
+    double margin = 0;
+    double correctionX = 1;
+    double correctionY = 1;
+
+    std::shared_ptr<const Sheet> drawing;  ///< null on the cover
+    std::shared_ptr<const Sheet> checks;   ///< total-length lines, in the drawing's frame; may be null
+    Point offset;                          ///< content = drawing + offset
+    Bounds window;                         ///< of the content; the drawing is cut off outside
+    std::vector<Bounds> waste;             ///< of the content: tinted, cut away or covered when joined
+    Sheet furniture;                       ///< of the content
+    std::string name;                      ///< "A1"; empty on the cover and for a lone page
+
+    Point toPage(Point content) const { return {margin + correctionX * content.x, margin + correctionY * content.y}; }
+};
+
+/// One template and how it lies on its pages.
+struct TemplatePages {
+    TemplateKind kind = TemplateKind::Lid;
+    std::optional<Tiling> tiling;  ///< none on a roll
+    std::size_t firstPage = 0;     ///< index into PaperPages::pages
+    std::size_t pageCount = 0;
+};
+
+struct PaperPages {
+    std::vector<PaperPage> pages;
+    std::vector<TemplatePages> templates;
+};
+
+/// The pages of a job: on sheets of paper first a cover with the rulers, the page maps and how to join, then each
+/// template's tiles; on a roll one page per template, with the rulers on it. The error says what to change where
+/// the job cannot be done.
+Result<PaperPages> composePages(const Plan& plan, const PaperJob& job);
+
+/// The page by which a printer is measured: two long lines of known length, printed without correction.
+struct CalibrationPage {
+    PaperPage page;
+    double nominalX = 0;  ///< length of the level line, mm
+    double nominalY = 0;  ///< of the upright one
+};
+/// Not for a roll: the error says so.
+Result<CalibrationPage> calibrationPage(PaperSize size, double margin, const QString& printerName,
+                                        const UnitStyle& style);
+
+/// What stands at the foot of every page.
+inline constexpr double kFooterHeight = 14;  ///< mm
+
+/// The template's name for people: "Lid", "Head-end wall", "Tail-end wall".
+QString templateLabel(TemplateKind kind);
+
+}  // namespace lidwright

@@ -1,0 +1,34 @@
+#include "app/properties/choice_edit.h"
+
+#include "app/text/texts.h"
+
+#include <QWheelEvent>
+
+namespace lidwright {
+
+ChoiceEdit::ChoiceEdit(std::span<const ChoiceWord> words, QWidget* parent) : QComboBox(parent)
+{
+    setFocusPolicy(Qt::StrongFocus);
+    // The longest word must not widen the panel; the list that opens shows it whole.
+    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    setMinimumContentsLength(4);
+    for (const ChoiceWord& word : words)
+        addItem(shown(word.label));
+    connect(this, &QComboBox::activated, this, [this](int index) {
+        if (index != m_value) Q_EMIT committed(index);
+        setCurrentIndex(m_value);  // a choice that was refused goes back
+    });
+}
+
+void ChoiceEdit::setValue(double index)
+{
+    m_value = static_cast<int>(index);
+    setCurrentIndex(m_value);
+}
+
+void ChoiceEdit::wheelEvent(QWheelEvent* event)
+{
+    event->ignore();
+}
+
+}  // namespace lidwright

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/plan/parameter.h"
+
+#include <QComboBox>
+
+namespace lidwright {
+
+/// One word of a choice. The wheel never changes it, so that scrolling past it is safe.
+class ChoiceEdit final : public QComboBox {
+    Q_OBJECT
+public:
+    explicit ChoiceEdit(std::span<const ChoiceWord> words, QWidget* parent = nullptr);
+
+    void setValue(double index);
+
+Q_SIGNALS:
+    void committed(double index);
+
+protected:
+    void wheelEvent(QWheelEvent* event) override;
+
+private:
+    int m_value = -1;
+};
+
+}  // namespace lidwright

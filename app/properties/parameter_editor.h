@@ -1,0 +1,35 @@
+#pragma once
+
+#include "core/plan/catalogue.h"
+
+#include <QWidget>
+
+namespace lidwright {
+
+/// The control for one parameter, whatever its kind: hides which widget it is.
+class ParameterEditor : public QObject {
+    Q_OBJECT
+public:
+    /// The control that fits the parameter's quantity, as a child of `parent`.
+    static ParameterEditor* make(const Parameter& parameter, const UnitStyle& style, QWidget* parent);
+
+    QWidget* widget() const { return m_widget; }
+    /// Shows the plan's value; what is being typed stays.
+    virtual void setValue(const ParameterValue& value, const UnitStyle& style) = 0;
+    /// The value that was chosen last is refused.
+    virtual void refuse(const Error& error);
+    /// Reads what is being typed, as Enter does.
+    virtual void commit() {}
+
+Q_SIGNALS:
+    void chosen(const ParameterValue& value, bool step);
+    void errorChanged(const QString& message);
+
+protected:
+    explicit ParameterEditor(QWidget* widget);
+
+private:
+    QWidget* m_widget;
+};
+
+}  // namespace lidwright

@@ -1,0 +1,104 @@
+#pragma once
+
+#include "app/actions/action_set.h"
+#include "app/document/autosave.h"
+#include "app/document/plan_document.h"
+#include "app/settings/setting.h"
+#include "app/window/file_flow.h"
+#include "app/window/path_questions.h"
+
+#include <QMainWindow>
+
+#include <memory>
+#include <vector>
+
+class QSplitter;
+
+namespace lidwright {
+
+class BoardWidget;
+class FindingsPanel;
+class FirstSteps;
+class FoldingSide;
+class NoticeBar;
+class PartsPanel;
+class StatusStrip;
+
+/// The window: parts at the left, the board in the middle, findings at the right. Its members know one another
+/// only through the document and through what is wired together here.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    /// `recoveryFolder`: where unsaved work is kept, see Autosave.
+    MainWindow(Settings& settings, const QString& recoveryFolder);
+    ~MainWindow() override;
+
+    /// Offers what earlier sessions could not save.
+    void offerLeftOvers();
+    /// Opens a plan, or brings in a drawing, by the file's ending.
+    void openAny(const QString& path);
+    void importArtwork(const QString& path);
+    void importBoxOutline(const QString& path);
+
+    PlanDocument& document() { return m_document; }
+    FileFlow& files() { return *m_files; }
+    ActionSet& actions() { return *m_actions; }
+    NoticeBar& notices() { return *m_notices; }
+    FirstSteps& firstSteps() { return *m_steps; }
+    BoardWidget& board() { return *m_board; }
+    Autosave& autosave() { return *m_autosave; }
+    FoldingSide& partsSide() { return *m_partsSide; }
+    FoldingSide& findingsSide() { return *m_findingsSide; }
+    /// How the user is asked for files; tests answer for themselves.
+    PathQuestions& questions() { return m_questions; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void arrange();
+    void wireFile();
+    void wireEdit();
+    void wireView();
+    void wireAdd();
+    void wireHelp();
+    void wireViews();
+    void wireSide(FoldingSide& side, Command command, const Setting<bool>& setting, int splitterIndex);
+    void on(Command command, std::function<void()> act);
+
+    void showTitle();
+    void showCommands();
+    void showFirstSteps(bool show);
+    void goToStep(int step);
+    void goToNextRegion();
+    void fillRecent();
+    void fillSamples();
+    void addStructure(std::optional<Plan> next, const QString& part, const QString& undoText);
+    void deletePart();
+    void choosePaintUses();
+    void exportPicture();
+    void openPaper();
+
+    Settings& m_settings;
+    PathQuestions m_questions;
+    PlanDocument m_document;
+    ActionSet* m_actions;
+    Autosave* m_autosave;
+    FileFlow* m_files;
+    NoticeBar* m_notices;
+    FirstSteps* m_steps;
+    PartsPanel* m_parts;
+    BoardWidget* m_board;
+    FindingsPanel* m_findings;
+    FoldingSide* m_partsSide;
+    FoldingSide* m_findingsSide;
+    QSplitter* m_splitter;
+    StatusStrip* m_status;
+    std::vector<std::shared_ptr<LeftOver>> m_leftOvers;  ///< offered, not answered yet
+    bool m_refusalShown = false;
+};
+
+}  // namespace lidwright

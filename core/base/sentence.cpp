@@ -1,0 +1,107 @@
+#include "core/base/sentence.h"
+
+#include "core/base/length_text.h"
+
+#include <cmath>
+#include <cstddef>
+#include <utility>
+
+namespace lidwright {
+
+namespace {
+
+/// About three figures: whole numbers from 100 on, at most three decimals.
+int decimalsFor(double value)
+{
+    const double size = std::abs(value);
+    return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+}
+
+std::string figures(double value, char mark)
+{
+    return decimalNumber(value, decimalsFor(value), mark);
+}
+
+std::string spokenLength(double value, const UnitStyle& style)
+{
+    // In a sentence a decimal is understood to be rounded; a fraction looks exact and needs its mark.
+    if (style.unit == LengthUnit::InchFraction) return formatLength(value, style).text;
+    LengthText shown = formatLength(value, style);
+    if (shown.rounded) shown.text.erase(0, shown.text.find(' ') + 1);
+    return std::move(shown.text);
+}
+
+std::string spokenVolume(double cubicMillimetres, const UnitStyle& style)
+{
+    constexpr double perLitre = 1e6, perCubicCentimetre = 1e3;
+    constexpr double perCubicInch = kMillimetresPerInch * kMillimetresPerInch * kMillimetresPerInch;
+    const char mark = style.decimalMark;
+    if (style.unit != LengthUnit::Millimetre)
+        return figures(cubicMillimetres / perCubicInch, mark) + " in\u00B3";
+    if (std::abs(cubicMillimetres) >= perLitre) return figures(cubicMillimetres / perLitre, mark) + " litres";
+    return figures(cubicMillimetres / perCubicCentimetre, mark) + " cm\u00B3";
+}
+
+std::string spokenArgument(const Sentence::Argument& argument, const UnitStyle& style)
+{
+    if (const auto* measure = std::get_if<Measure>(&argument)) return spoken(*measure, style);
+    return std::get<std::string>(argument);
+}
+
+}  // namespace
+
+std::string spoken(const Measure& measure, const UnitStyle& style)
+{
+    const double v = measure.value;
+    const char mark = style.decimalMark;
+    if (!std::isfinite(v)) return "unknown";
+    switch (measure.quantity) {
+        case Quantity::Length:
+            return spokenLength(v, style);
+        case Quantity::Angle:
+            return decimalNumber(v, 1, mark) + "\u00B0";
+        case Quantity::Area:
+            if (style.unit == LengthUnit::Millimetre) return figures(v, mark) + " mm\u00B2";
+            return figures(v / (kMillimetresPerInch * kMillimetresPerInch), mark) + " in\u00B2";
+        case Quantity::Volume:
+            return spokenVolume(v, style);
+        case Quantity::Ratio:
+            return figures(v, mark);
+        case Quantity::Flag:
+            return v != 0 ? "yes" : "no";
+        case Quantity::Count:
+        case Quantity::Choice:
+        case Quantity::Text:
+            break;
+    }
+    return decimalNumber(v, 0, mark);
+}
+
+std::string spoken(const Sentence& sentence, const UnitStyle& style)
+{
+    return spoken(sentence.pattern, sentence.arguments, style);
+}
+
+std::string spoken(const std::string& pattern, const std::vector<Sentence::Argument>& arguments,
+                   const UnitStyle& style)
+{
+    std::string text;
+    for (std::size_t i = 0; i < pattern.size(); ++i) {
+        const char next = pattern[i] == '%' && i + 1 < pattern.size() ? pattern[i + 1] : '\0';
+        const bool numbered = next >= '1' && next <= '9';
+        const std::size_t argument = numbered ? static_cast<std::size_t>(next - '1') : arguments.size();
+        if (next == '%') {
+            text += '%';
+            ++i;
+        } else if (argument < arguments.size()) {
+            text += spokenArgument(arguments[argument], style);
+            ++i;
+        } else {
+            // A place without an argument stays visible, so that a faulty translation is noticed.
+            text += pattern[i];
+        }
+    }
+    return text;
+}
+
+}  // namespace lidwright

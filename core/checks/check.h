@@ -1,0 +1,42 @@
+#pragma once
+
+#include "core/checks/finding.h"
+
+#include <span>
+#include <vector>
+
+namespace lidwright {
+
+/// What a check reads.
+struct CheckInput {
+    const Plan& plan;
+    const Layout& layout;
+};
+
+/// One rule. Each stands in its own source file with its own speaking plan under tests/data/plans.
+struct Check {
+    const char* id;      ///< stable, "bridge.art"
+    const char* title;   ///< marked English, a few words
+    const char* source;  ///< where its limits come from; "common practice, no source" where so
+    /// Appends its findings, without remedies.
+    void (*judge)(const CheckInput&, std::vector<Finding>&);
+    /// Proposes remedies for one of its findings that is tight or wrong; null where there is none.
+    /// Proposals need not be right: only those that prove themselves are offered.
+    std::vector<Remedy> (*propose)(const CheckInput&, const Finding&);
+};
+
+/// Every rule in the order in which a maker meets the parts.
+std::span<const Check* const> allChecks();
+
+/// All findings, gravest first; fast enough for every step of a drag. No remedies.
+std::vector<Finding> check(const Plan& plan, const Layout& layout);
+
+/// Remedies of one finding that were proven by deriving and checking again: afterwards the finding is good
+/// (or tight where it was wrong) and nothing else is worse than before. At most four, the smallest change
+/// first.
+std::vector<Remedy> provenRemedies(const Plan& plan, const Finding& finding, PlacedArtCache* cache = nullptr);
+
+/// check() with the proven remedies filled in.
+std::vector<Finding> checkWithRemedies(const Plan& plan, PlacedArtCache* cache = nullptr);
+
+}  // namespace lidwright

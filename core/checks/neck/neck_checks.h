@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/checks/check.h"
+
+namespace lidwright {
+
+extern const Check kNeckBlank;  ///< the stick is long enough
+extern const Check kNeckWidth;  ///< and wide enough for strings and fretboard
+
+}  // namespace lidwright

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/drawing/view_pen.h"
+
+namespace lidwright {
+
+// One composer per view of the board. Each draws into a pen of its own view and leaves placing to the board.
+
+/// The lid from above: box, artwork, neck, strings, bridge; dimensions along the neck and across.
+void drawTopView(ViewPen& pen, const ViewInput& in);
+/// The lid turned over about its length: artwork mirrored, glue land, blocks, neck.
+void drawUnderView(ViewPen& pen, const ViewInput& in);
+/// The long section through the neck's centre line.
+void drawSectionView(ViewPen& pen, const ViewInput& in);
+/// An end wall from outside.
+void drawEndView(ViewPen& pen, const ViewInput& in, bool head);
+
+/// Dimensions along the neck, beside the view that shows the lid.
+void drawStationDimensions(ViewPen& pen, const ViewInput& in);
+/// The dimensions of the part that is selected, as far as they are not shown anyway.
+void drawSelectedDimensions(ViewPen& pen, const ViewInput& in);
+
+/// Every piece of artwork and every hole as fills over the wood, larger outlines first, so that what lies
+/// inside another is painted over it.
+void drawCutOuts(ViewPen& pen, const Layout& layout);
+
+/// How far centre lines run beyond the outline, mm on paper (common practice).
+inline constexpr double kCentreOverrun = 3;
+/// Space kept beside the views for the ends of the cutting plane, mm on paper.
+inline constexpr double kCuttingPlaneRoom = 8;
+/// The nut is drawn as a strip of this width and stands this much above the fretboard: mm, common practice, no
+/// source; nothing is measured from it but its front edge.
+inline constexpr double kNutDrawn = 5;
+inline constexpr double kNutAboveFretboard = 1;
+
+}  // namespace lidwright

@@ -1,0 +1,142 @@
+#include "core/drawing/board_views.h"
+#include "core/drawing/ring_split.h"
+
+#include <algorithm>
+
+namespace lidwright {
+namespace {
+
+Ring upright(double x0, double x1, Span z)
+{
+    return {{x0, z.low}, {x1, z.low}, {x1, z.high}, {x0, z.high}};
+}
+
+/// An area cut by the plane, if it has any extent.
+void drawCutArea(ViewPen& pen, const std::string& part, double x0, double x1, Span z, FillKind kind)
+{
+    if (x1 > x0 && z.high > z.low) pen.area(part, part, upright(x0, x1, z), kind, LineKind::Visible);
+}
+
+void drawEndWall(ViewPen& pen, const Layout& l, const EndWallLayout& wall)
+{
+    const double x0 = std::min(wall.outerX, wall.innerX);
+    const double x1 = std::max(wall.outerX, wall.innerX);
+    const bool through = wall.crossed && std::abs(l.neckY - wall.openingCentre) < wall.openingWidth / 2;
+    if (!through) {
+        drawCutArea(pen, "box", x0, x1, wall.wall, FillKind::WoodEnd);
+        return;
+    }
+    drawCutArea(pen, "box", x0, x1, {wall.wall.low, std::max(wall.wall.low, wall.opening.low)}, FillKind::WoodEnd);
+    if (!wall.notch) drawCutArea(pen, "box", x0, x1, {wall.opening.high, wall.wall.high}, FillKind::WoodEnd);
+}
+
+/// The stretches in which the plane runs through open air in the lid.
+std::vector<std::pair<double, double>> gapsInLid(const Layout& l)
+{
+    auto gaps = stretchesAtY(l.holes, l.neckY);
+    for (const PlacedArtPtr& art : l.art) {
+        if (!art || l.neckY < art->bounds.minY || l.neckY > art->bounds.maxY) continue;
+        std::vector<double> crossings;
+        const Bounds line{art->bounds.minX, l.neckY, art->bounds.maxX, l.neckY};
+        for (const SegmentTree::Segment& s : art->cutTree.touching(line))
+            addCrossing(s.a, s.b, l.neckY, crossings);
+        const auto own = pairedUp(std::move(crossings));
+        gaps.insert(gaps.end(), own.begin(), own.end());
+    }
+    return gaps;
+}
+
+void drawLid(ViewPen& pen, const Layout& l)
+{
+    for (const auto& [from, to] : stretchesAtY({l.lidOutline}, l.neckY)) {
+        drawCutArea(pen, "lid", from, to, l.lid, FillKind::Wood);
+        for (const auto& [gapFrom, gapTo] : gapsInLid(l)) {
+            const double a = std::max(from, gapFrom);
+            const double b = std::min(to, gapTo);
+            if (b > a) pen.area("lid", "lid", upright(a, b, l.lid), FillKind::CutThrough, LineKind::Visible);
+        }
+    }
+}
+
+/// The stick in one piece: full outside the lid, lower where the lid's seat is cut into it.
+Ring neckProfile(const Layout& l)
+{
+    const double low = l.neckZ.low;
+    const double high = l.neckZ.high;
+    Ring ring{{l.headEndX, low}, {l.tailEndX, low}, {l.tailEndX, high}};
+    const double from = std::max(l.seatFrom, l.headEndX);
+    const double to = std::min(l.seatTo, l.tailEndX);
+    if (l.seatDepth > 0 && to > from) {
+        const double seat = high - l.seatDepth;
+        ring.insert(ring.end(), {{to, high}, {to, seat}, {from, seat}, {from, high}});
+    }
+    ring.push_back({l.headEndX, high});
+    return ring;
+}
+
+void drawStringing(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    if (!l.fretboardOutline.empty())
+        pen.area("fretboard", "fretboard", upright(l.nutX, l.fretboardEndX, l.fretboardZ), FillKind::Fretboard,
+                 LineKind::Visible);
+    const double nutTop = l.fretboardZ.high + kNutAboveFretboard;
+    pen.area("scale", "strings", upright(l.nutX - kNutDrawn, l.nutX, {l.neckZ.high, nutTop}), FillKind::Bridge,
+             LineKind::Visible);
+    // The cut through the bridge on the neck's centre line.
+    for (const auto& [from, to] : stretchesAtY({l.bridgeOutline}, l.neckY))
+        pen.area("bridge", "bridge", upright(from, to, l.bridgeZ), FillKind::Bridge, LineKind::Visible);
+    pen.line("bridge", "bridge", {{l.saddleX, l.bridgeZ.low}, {l.saddleX, l.bridgeZ.high}}, LineKind::Centre);
+    pen.line("strings", "strings", {{l.nutX, nutTop}, {l.saddleX, l.bridgeZ.high}}, LineKind::Narrow);
+}
+
+void drawHeights(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    const Bounds now = pen.extent();
+    DimensionRows right(Side::Right, now.maxX, pen.paper());
+    const double tail = l.tailWall.outerX;
+    pen.row(right, "box", {tail, l.walls.low}, {tail, l.walls.high}, "box.height");
+    pen.row(right, "lid", {tail, l.lid.low}, {tail, l.lid.high}, "lid.thickness");
+    pen.row(right, "box", {tail, l.base.low}, {tail, l.base.high}, "box.base");
+    pen.row(right, "bridge", {bounds(l.bridgeOutline).maxX, 0}, {bounds(l.bridgeOutline).maxX, l.bridgeZ.high},
+            "bridge.height");
+    pen.add(right);
+
+    DimensionRows left(Side::Left, now.minX, pen.paper());
+    pen.row(left, "neck", {l.headEndX, l.neckZ.low}, {l.headEndX, l.neckZ.high}, "neck.thickness");
+    if (!l.fretboardOutline.empty())
+        pen.row(left, "fretboard", {l.nutX - kNutDrawn, l.fretboardZ.low}, {l.nutX - kNutDrawn, l.fretboardZ.high},
+                "fretboard.thickness");
+    pen.add(left);
+
+    if (in.plan.box.shape != BoxShape::Rectangle || !l.headWall.crossed) return;
+    DimensionRows below(Side::Below, now.minY, pen.paper());
+    pen.row(below, "box", {l.headWall.outerX, l.walls.low}, {l.headWall.innerX, l.walls.low}, "box.end-wall");
+    pen.add(below);
+}
+
+}  // namespace
+
+void drawSectionView(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    for (const auto& [from, to] : stretchesAtY({l.boxInner}, l.neckY))
+        drawCutArea(pen, "box", from, to, l.base, FillKind::Wood);
+    drawEndWall(pen, l, l.headWall);
+    drawEndWall(pen, l, l.tailWall);
+    pen.area("neck", "neck", neckProfile(l), FillKind::Wood, LineKind::Visible);
+    drawLid(pen, l);
+    for (const BlockLayout& block : l.blocks) {
+        const Bounds b = bounds(block.outline);
+        if (!b.empty()) pen.outline(block.part, "hidden", upright(b.minX, b.maxX, block.z), LineKind::Hidden);
+    }
+    drawStringing(pen, in);
+    drawHeights(pen, in);
+
+    const double clear = pen.paper(12);
+    pen.text("", "words", {l.headEndX, std::min(l.walls.low, l.neckZ.low - clear)},
+             in.options.only ? "Long section" : "Long section A\xE2\x80\x93" "A", 3.5, Anchor::Left);
+}
+
+}  // namespace lidwright

@@ -1,0 +1,123 @@
+#include "core/drawing/board_views.h"
+#include "core/drawing/ring_split.h"
+#include "core/drawing/sheet_furniture.h"
+
+namespace lidwright {
+namespace {
+
+void drawBody(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    const bool letIn = in.plan.lid.seat == LidSeat::LetIn;
+    // Whatever lies higher is painted later: a notched neck over the walls, a mortised one under them.
+    const bool neckOverWalls = letIn && l.headWall.notch && l.tailWall.notch;
+    if (!neckOverWalls) pen.fill("neck", "neck", l.neckOutline, FillKind::Wood);
+    if (letIn) pen.area("box", "box", l.boxOuter, FillKind::Wood, LineKind::Visible);
+    if (neckOverWalls) pen.fill("neck", "neck", l.neckOutline, FillKind::Wood);
+    pen.area("lid", "lid", l.lidOutline, FillKind::Wood, LineKind::Visible);
+    drawCutOuts(pen, l);
+    for (const Ring& ring : l.artField.rings)
+        pen.outline("lid", "margin", ring, LineKind::Narrow);
+    if (!letIn) pen.outline("box", "hidden", l.boxInner, LineKind::Hidden);
+    for (const BlockLayout& block : l.blocks)
+        pen.outline(block.part, "hidden", block.outline, LineKind::Hidden);
+
+    const SplitLine neck = splitByRing(l.neckOutline, neckOverWalls || !letIn ? l.lidOutline : l.boxOuter);
+    for (const Polyline& line : neck.inside)
+        pen.line("neck", "hidden", line, LineKind::Hidden);
+    for (const Polyline& line : neck.outside)
+        pen.line("neck", "neck", line, LineKind::Visible);
+}
+
+void drawStringing(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    pen.area("fretboard", "fretboard", l.fretboardOutline, FillKind::Fretboard, LineKind::Visible);
+    const double half = in.plan.fretboard.widthAtNut / 2;
+    const Ring nut{{l.nutX - kNutDrawn, l.neckY - half},
+                   {l.nutX, l.neckY - half},
+                   {l.nutX, l.neckY + half},
+                   {l.nutX - kNutDrawn, l.neckY + half}};
+    pen.area("scale", "strings", nut, FillKind::Bridge, LineKind::Visible);
+    pen.area("bridge", "bridge", l.bridgeOutline, FillKind::Bridge, LineKind::Visible);
+    for (const auto& [from, to] : l.strings)
+        pen.line("strings", "strings", {from, to}, LineKind::Narrow);
+    pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Visible);
+}
+
+void drawCentre(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    const double over = pen.paper(kCentreOverrun);
+    pen.line("neck", "centre", {{l.headEndX - over, l.neckY}, {l.tailEndX + over, l.neckY}}, LineKind::Centre);
+    // The box's own centre line, where the neck lies beside it.
+    if (l.neckY != 0)
+        pen.line("box", "centre", {{l.body.minX - over, 0}, {l.body.maxX + over, 0}}, LineKind::Centre);
+}
+
+/// In the edge margin at the bass side, where no artwork may be.
+void drawGrain(ViewPen& pen, const ViewInput& in)
+{
+    const Bounds lid = bounds(in.layout.lidOutline);
+    if (lid.empty()) return;
+    const double length = std::min(pen.paper(24), lid.width() / 4);
+    const double inset = std::max(in.plan.lid.edgeMargin / 2, pen.paper(1.5));
+    pen.addAt({lid.centre().x, lid.minY + inset}, grainArrow("lid", length, pen.paper()));
+}
+
+void drawBridgeDimensions(ViewPen& pen, const ViewInput& in)
+{
+    const Ring& b = in.layout.bridgeOutline;
+    if (b.size() != 4) return;
+    const double away = pen.paper(7);
+    // Corners run counter-clockwise from head side and bass side.
+    pen.dimension("bridge", b[1], b[2], -away, "bridge.length");
+    // At the end that the saddle's own extension line does not leave from.
+    if (in.stationSide == Side::Above)
+        pen.dimension("bridge", b[0], b[1], -away, "bridge.width");
+    else
+        pen.dimension("bridge", b[3], b[2], away, "bridge.width");
+}
+
+void drawCrossDimensions(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    const double room = pen.paper(kCuttingPlaneRoom);
+    DimensionRows left(Side::Left, l.headEndX - room, pen.paper());
+    const Bounds neck = bounds(l.neckOutline);
+    pen.row(left, "neck", {l.headEndX, neck.minY}, {l.headEndX, neck.maxY}, "neck.width");
+    DimensionRows right(Side::Right, std::max(l.tailEndX, l.body.maxX) + room, pen.paper());
+    const double radius = in.plan.box.shape == BoxShape::Rectangle ? in.plan.box.cornerRadius : 0;
+    const double x = in.plan.box.shape == BoxShape::Rectangle ? l.body.maxX - radius : l.body.centre().x;
+    pen.row(right, "box", {x, l.body.minY}, {x, l.body.maxY}, "box.width");
+    pen.add(left);
+    pen.add(right);
+}
+
+}  // namespace
+
+void drawTopView(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    drawBody(pen, in);
+    drawStringing(pen, in);
+    drawCentre(pen, in);
+    drawGrain(pen, in);
+    if (!in.options.only) {
+        pen.addAt({l.headEndX, l.neckY}, cuttingPlaneEnd("A", -1, pen.paper()));
+        pen.addAt({std::max(l.tailEndX, l.body.maxX), l.neckY}, cuttingPlaneEnd("A", 1, pen.paper()));
+    }
+    drawStationDimensions(pen, in);
+    drawCrossDimensions(pen, in);
+    drawBridgeDimensions(pen, in);
+    drawSelectedDimensions(pen, in);
+
+    const double clear = pen.paper(12);
+    const double half = in.plan.neck.width / 2;
+    const Point label = in.stationSide == Side::Above
+                            ? Point{l.headEndX, std::min(l.body.minY, l.neckY - half - clear)}
+                            : Point{l.headEndX, std::max(l.body.maxY, l.neckY + half + clear) - pen.paper(3.5)};
+    pen.text("", "words", label, "Top view", 3.5, Anchor::Left);
+}
+
+}  // namespace lidwright

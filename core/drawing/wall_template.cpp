@@ -1,0 +1,141 @@
+#include "core/drawing/sheet_furniture.h"
+#include "core/drawing/template_parts.h"
+
+#include <algorithm>
+
+namespace lidwright {
+namespace {
+
+constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
+constexpr double kOver = 4;          // mm that centre lines run beyond the wall
+
+Ring upright(double y0, double y1, Span z)
+{
+    return {{y0, z.low}, {y1, z.low}, {y1, z.high}, {y0, z.high}};
+}
+
+struct Opening {
+    double left = 0;
+    double right = 0;
+    Span z;
+};
+Opening openingOf(const EndWallLayout& wall)
+{
+    return {wall.openingCentre - wall.openingWidth / 2,
+            wall.openingCentre + wall.openingWidth / 2,
+            {std::clamp(wall.opening.low, wall.wall.low, wall.wall.high), wall.opening.high}};
+}
+
+void drawWall(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
+{
+    const Layout& l = in.layout;
+    const Span z = wall.wall;
+    if (!wall.crossed) {
+        pen.outline("box", "outline", upright(wall.minY, wall.maxY, z), LineKind::Visible);
+        return;
+    }
+    const Opening o = openingOf(wall);
+    if (wall.notch) {
+        pen.line("box", "outline",
+                 {{o.left, z.high}, {wall.minY, z.high}, {wall.minY, z.low}, {wall.maxY, z.low}, {wall.maxY, z.high},
+                  {o.right, z.high}},
+                 LineKind::Visible);
+        pen.line("box", "opening", {{o.left, z.high}, {o.left, o.z.low}, {o.right, o.z.low}, {o.right, z.high}},
+                 LineKind::Cut);
+    } else {
+        pen.outline("box", "outline", upright(wall.minY, wall.maxY, z), LineKind::Visible);
+        pen.outline("box", "opening", upright(o.left, o.right, o.z), LineKind::Cut);
+    }
+    const double half = in.plan.neck.width / 2;
+    pen.outline("neck", "neck", upright(l.neckY - half, l.neckY + half, wall.neck), LineKind::Phantom);
+    const double middle = (o.z.low + o.z.high) / 2;
+    pen.text("neck", "words", {l.neckY, middle - 1.25}, "neck", 2.5, Anchor::Middle, 0, true);
+}
+
+void drawLines(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
+{
+    const Layout& l = in.layout;
+    const Bounds inner = bounds(l.boxInner);
+    if (!inner.empty())
+        pen.line("box", "hidden", {{inner.minY, l.base.high}, {inner.maxY, l.base.high}}, LineKind::Hidden);
+    pen.line("box", "centre", {{0, wall.wall.low - kOver}, {0, wall.wall.high + kOver}}, LineKind::Centre);
+    if (l.neckY != 0)
+        pen.line("neck", "centre", {{l.neckY, wall.neck.low - kOver}, {l.neckY, wall.wall.high + kOver}},
+                 LineKind::Centre);
+    const double y = (wall.minY + std::min(0.0, openingOf(wall).left)) / 2;
+    const double length = std::min(40.0, (wall.maxY - wall.minY) / 6);
+    const double low = l.base.high + 5;
+    pen.addAt({y, low}, grainArrow("box", length, 1));
+    pen.text("box", "grain", {y, low + 2.5}, "grain", 2.5, Anchor::Middle);
+    pen.text("box", "words", {y, wall.wall.high + 2}, "top edge", 2.5, Anchor::Middle);
+}
+
+void drawMeasures(ViewPen& pen, const EndWallLayout& wall)
+{
+    if (!wall.crossed) return;
+    const Opening o = openingOf(wall);
+    DimensionRows below(Side::Below, wall.wall.low - kOver, 1);
+    pen.row(below, "box", {wall.minY, wall.wall.low}, {o.left, o.z.low}, "");
+    pen.row(below, "box", {o.left, o.z.low}, {o.right, o.z.low}, "");
+    pen.row(below, "box", {o.right, o.z.low}, {wall.maxY, wall.wall.low}, "");
+    pen.row(below, "box", {wall.minY, wall.wall.low}, {wall.maxY, wall.wall.low}, "");
+    pen.add(below);
+
+    const bool mirrored = pen.placed().mirrored;
+    const double side = mirrored ? o.left : o.right;
+    const double corner = mirrored ? wall.minY : wall.maxY;
+    DimensionRows beside(Side::Right, pen.placed().toSheet({corner, 0}).x, 1);
+    pen.row(beside, "box", {corner, wall.wall.low}, {side, o.z.low}, "");
+    pen.row(beside, "box", {side, o.z.low}, {corner, wall.wall.high}, "");
+    if (!wall.notch) pen.row(beside, "box", {side, o.z.high}, {corner, wall.wall.high}, "");
+    pen.row(beside, "box", {corner, wall.wall.low}, {corner, wall.wall.high}, "");
+    pen.add(beside);
+}
+
+std::vector<NoteLine> notes(const ViewInput& in, const EndWallLayout& wall, bool head)
+{
+    const WallOpening& given = head ? in.plan.headOpening : in.plan.tailOpening;
+    const double thickness = in.plan.box.shape == BoxShape::Rectangle ? in.plan.box.endWall : in.plan.box.sideWall;
+    const std::string name = head ? "Head-end wall" : "Tail-end wall";
+    std::vector<NoteLine> out{{in.plan.sheet.title, 5},
+                              {name + ", outside face seen. Full size.", 3.5},
+                              {"Thickness " + lengthWithUnit(thickness, in.options.style) + ". " +
+                                   unitNote(in.options.style) + ". Heights are taken from the wall's top edge.",
+                               2.5}};
+    if (in.plan.box.shape != BoxShape::Rectangle)
+        out.push_back({"The wall is curved: the template shows it seen square on. Hold it flat to transfer.", 2.5});
+    if (!wall.crossed)
+        out.push_back({"The neck does not cross this wall: there is nothing to cut.", 3.5});
+    else if (given.cut)
+        out.push_back({"The opening is cut already: it is shown as it stands, to compare.", 3.5});
+    else
+        out.push_back({wall.notch ? "Notch: saw inside the line, leave the line; pare to fit the neck."
+                                  : "Mortise: drill and pare inside the line, leave the line; fit to the neck.",
+                       3.5});
+    if (wall.crossed)
+        out.push_back({"Opening with " + lengthWithUnit(in.plan.shop.fit, in.options.style) +
+                           " of air on each side of the neck. Double-dotted: the neck.",
+                       2.5});
+    out.push_back({"Saw and chisel: eye protection, work clamped, hands behind the edge.", 2.5});
+    return out;
+}
+
+}  // namespace
+
+Sheet wallTemplate(const ViewInput& in, bool head)
+{
+    const EndWallLayout& wall = head ? in.layout.headWall : in.layout.tailWall;
+    ViewPen pen(head ? View::HeadEnd : View::TailEnd, head, in);
+    const std::string title = in.plan.sheet.title + (head ? ": head-end wall" : ": tail-end wall");
+    double left = 0;
+    if (wall.maxY > wall.minY) {
+        drawWall(pen, in, wall);
+        drawLines(pen, in, wall);
+        drawMeasures(pen, wall);
+        left = head ? -wall.maxY : wall.minY;
+    }
+    addNotes(pen, left, wrapped(notes(in, wall, head), std::max(wall.maxY - wall.minY, kLeastNotes)));
+    return templateOf(pen, title);
+}
+
+}  // namespace lidwright

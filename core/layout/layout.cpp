@@ -1,0 +1,246 @@
+#include "core/layout/layout.h"
+
+#include "core/layout/body_layout.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lidwright {
+namespace {
+
+/// Heights closer than this are the same height; far below what any shop can cut.
+constexpr double kSameHeight = 1e-6;
+
+void layoutWallOpening(const Plan& plan, const Layout& layout, const WallOpening& given, EndWallLayout& wall)
+{
+    wall.wall = layout.walls;
+    wall.minY = layout.body.minY;
+    wall.maxY = layout.body.maxY;
+    // A lid laid on covers the wall, so whatever stands above its underside there is cut away with the seat.
+    const double neckTop =
+        std::min(layout.neckZ.high, plan.lid.seat == LidSeat::OnWalls ? layout.lid.low : layout.neckZ.high);
+    wall.neck = {layout.neckZ.low, neckTop};
+    if (given.cut) {
+        wall.openingCentre = given.centre;
+        wall.openingWidth = given.width;
+        wall.opening = {wall.wall.high - given.depth, wall.wall.high - given.strip};
+    } else {
+        wall.openingCentre = layout.neckY;
+        wall.openingWidth = plan.neck.width + 2 * plan.shop.fit;
+        wall.opening = {wall.neck.low, std::min(neckTop, wall.wall.high)};
+    }
+    wall.stripAbove = std::max(0.0, wall.wall.high - wall.opening.high);
+    wall.notch = wall.stripAbove < kSameHeight;
+    if (wall.notch) {
+        wall.stripAbove = 0;
+        wall.opening.high = wall.wall.high;
+    }
+    wall.leftUnder = wall.opening.low - wall.wall.low;
+    wall.leftBass = wall.openingCentre - wall.openingWidth / 2 - wall.minY;
+    wall.leftTreble = wall.maxY - (wall.openingCentre + wall.openingWidth / 2);
+}
+
+void layoutEndWalls(const Plan& plan, Layout& out)
+{
+    const double low = out.neckY - plan.neck.width / 2;
+    const double high = out.neckY + plan.neck.width / 2;
+    const auto outer = crossingOverStrip(out.boxOuter, low, high);
+    const auto inner = crossingOverStrip(out.boxInner, low, high);
+    const auto outerLine = crossingAtY(out.boxOuter, out.neckY);
+    const auto innerLine = crossingAtY(out.boxInner, out.neckY);
+    EndWallLayout& head = out.headWall;
+    EndWallLayout& tail = out.tailWall;
+    if (outer && outerLine) {
+        head.outerX = outerLine->first;
+        head.outerMinX = outer->firstMin;
+        head.outerMaxX = outer->firstMax;
+        tail.outerX = outerLine->last;
+        tail.outerMinX = outer->lastMin;
+        tail.outerMaxX = outer->lastMax;
+    } else {
+        // No wall to measure from: the stations fall back on the box's ends, and a check says what is wrong.
+        tail.outerX = tail.outerMinX = tail.outerMaxX = out.bodyLength;
+    }
+    if (inner && innerLine) {
+        head.innerX = innerLine->first;
+        head.innerMinX = inner->firstMin;
+        head.innerMaxX = inner->firstMax;
+        tail.innerX = innerLine->last;
+        tail.innerMinX = inner->lastMin;
+        tail.innerMaxX = inner->lastMax;
+    } else {
+        head.innerX = head.innerMinX = head.innerMaxX = head.outerX;
+        tail.innerX = tail.innerMinX = tail.innerMaxX = tail.outerX;
+    }
+    head.crossed = tail.crossed = outer.has_value() && inner.has_value();
+    layoutWallOpening(plan, out, plan.headOpening, head);
+    layoutWallOpening(plan, out, plan.tailOpening, tail);
+}
+
+void layoutNeck(const Plan& plan, Layout& out)
+{
+    const Neck& neck = plan.neck;
+    const Scale& scale = plan.scale;
+    const double nutByBox = out.headWall.outerX - scale.nutToBox;
+    const double saddleByTail = out.tailWall.outerX - scale.saddleToTail;
+    switch (scale.hold) {
+        case ScaleHold::NutToBox:
+            out.nutX = nutByBox;
+            out.saddleX = nutByBox + scale.length;
+            break;
+        case ScaleHold::SaddleToTail:
+            out.saddleX = saddleByTail;
+            out.nutX = saddleByTail - scale.length;
+            break;
+        case ScaleHold::BothAsMeasured:
+            out.nutX = nutByBox;
+            out.saddleX = saddleByTail;
+            break;
+    }
+    out.headEndX = out.nutX - neck.headLength;
+    out.tailEndX = out.tailWall.outerMaxX + neck.tailLength;
+    out.neckNeeded = out.tailEndX - out.headEndX;
+    const double half = neck.width / 2;
+    out.neckOutline = {{out.headEndX, out.neckY - half},
+                       {out.tailEndX, out.neckY - half},
+                       {out.tailEndX, out.neckY + half},
+                       {out.headEndX, out.neckY + half}};
+    out.seatDepth = std::clamp(neck.top, 0.0, neck.thickness);
+    if (const auto lid = crossingOverStrip(out.lidOutline, out.neckY - half, out.neckY + half)) {
+        out.seatFrom = lid->firstMin;
+        out.seatTo = lid->lastMax;
+    }
+}
+
+void layoutFretboard(const Plan& plan, Layout& out)
+{
+    const Fretboard& board = plan.fretboard;
+    out.fretboardEndX =
+        board.end == FretboardEnd::AtBox ? out.headWall.outerMinX : out.headWall.outerX + board.overLid;
+    out.fretboardCut = out.fretboardEndX - out.nutX;
+    out.fretboardZ = {out.neckZ.high, out.neckZ.high + board.thickness};
+    if (out.fretboardCut <= 0) return;
+    out.fretboardOutline = {{out.nutX, out.neckY - board.widthAtNut / 2},
+                            {out.fretboardEndX, out.neckY - board.widthAtEnd / 2},
+                            {out.fretboardEndX, out.neckY + board.widthAtEnd / 2},
+                            {out.nutX, out.neckY + board.widthAtNut / 2}};
+}
+
+void layoutBridge(const Plan& plan, Layout& out)
+{
+    const Bridge& bridge = plan.bridge;
+    const double angle = radians(bridge.angle);
+    const Point centre{out.saddleX, out.neckY};
+    const Point across{-std::sin(angle), std::cos(angle)};
+    out.bridgeOutline = rectangleRing(centre, bridge.width, bridge.length, angle);
+    out.saddleFrom = centre - (bridge.length / 2) * across;
+    out.saddleTo = centre + (bridge.length / 2) * across;
+    out.bridgeZ = {0, bridge.height};
+
+    const Strings& strings = plan.strings;
+    for (int i = 0; i < strings.count; ++i) {
+        const double share = strings.count == 1 ? 0 : static_cast<double>(i) / (strings.count - 1) - 0.5;
+        const double atSaddle = share * strings.spreadAtSaddle;
+        out.strings.push_back({{out.nutX, out.neckY + share * strings.spreadAtNut},
+                               {out.saddleX - std::tan(angle) * atSaddle, out.neckY + atSaddle}});
+    }
+}
+
+void layoutHoles(const Plan& plan, Layout& out)
+{
+    for (const SoundHole& hole : plan.holes) {
+        const Point centre{hole.x, hole.y};
+        if (hole.kind == HoleKind::Circle)
+            out.holes.push_back(circleRing(centre, hole.width / 2));
+        else
+            out.holes.push_back(
+                slotRing(centre, std::max(hole.length, hole.width), hole.width, radians(hole.turn)));
+    }
+}
+
+Ring uprightRing(double x0, double x1, double y0, double y1)
+{
+    return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
+}
+
+Ring wallBlockRing(const WallBlock& block, const Layout& layout)
+{
+    const double half = block.length / 2;
+    const bool endWall = block.wall == BoxWall::HeadEnd || block.wall == BoxWall::TailEnd;
+    const auto wall =
+        endWall ? crossingAtY(layout.boxInner, block.at) : crossingAtX(layout.boxInner, block.at);
+    if (!wall) return {};
+    switch (block.wall) {
+        case BoxWall::HeadEnd:
+            return uprightRing(wall->first, wall->first + block.depth, block.at - half, block.at + half);
+        case BoxWall::TailEnd:
+            return uprightRing(wall->last - block.depth, wall->last, block.at - half, block.at + half);
+        case BoxWall::BassSide:
+            return uprightRing(block.at - half, block.at + half, wall->first, wall->first + block.depth);
+        case BoxWall::TrebleSide:
+            return uprightRing(block.at - half, block.at + half, wall->last - block.depth, wall->last);
+    }
+    return {};
+}
+
+void layoutBlocks(const Plan& plan, Layout& out)
+{
+    const CornerBlocks& corner = plan.cornerBlocks;
+    if (plan.box.shape == BoxShape::Rectangle && corner.present && !out.boxInner.empty()) {
+        const Bounds in = bounds(out.boxInner);
+        const double dx = corner.alongSide;
+        const double dy = corner.alongEnd;
+        const Span z{out.lid.low - corner.height, out.lid.low};
+        for (const Ring& ring : {uprightRing(in.minX, in.minX + dx, in.minY, in.minY + dy),
+                                 uprightRing(in.maxX - dx, in.maxX, in.minY, in.minY + dy),
+                                 uprightRing(in.maxX - dx, in.maxX, in.maxY - dy, in.maxY),
+                                 uprightRing(in.minX, in.minX + dx, in.maxY - dy, in.maxY)})
+            out.blocks.push_back({"corner-blocks", ring, z});
+    }
+    for (std::size_t i = 0; i < plan.blocks.size(); ++i)
+        out.blocks.push_back({"block." + std::to_string(i + 1),
+                              wallBlockRing(plan.blocks[i], out),
+                              {out.lid.low - plan.blocks[i].height, out.lid.low}});
+}
+
+void layoutStations(Layout& out)
+{
+    const Bounds bridge = bounds(out.bridgeOutline);
+    out.stations = {{"head-end", "Head end", out.headEndX},
+                    {"nut", "Nut", out.nutX},
+                    {"head-wall", "Head-end wall, outside", out.headWall.outerX},
+                    {"head-wall-inside", "Head-end wall, inside", out.headWall.innerX},
+                    {"bridge-front", "Bridge, front edge", bridge.minX},
+                    {"saddle", "Saddle", out.saddleX},
+                    {"bridge-back", "Bridge, back edge", bridge.maxX},
+                    {"tail-wall-inside", "Tail-end wall, inside", out.tailWall.innerX},
+                    {"tail-wall", "Tail-end wall, outside", out.tailWall.outerX},
+                    {"tail-end", "Tail end", out.tailEndX}};
+    if (out.fretboardCut > 0) out.stations.push_back({"fretboard-end", "Fretboard end", out.fretboardEndX});
+    std::stable_sort(out.stations.begin(), out.stations.end(),
+                     [](const Station& a, const Station& b) { return a.x < b.x; });
+}
+
+}  // namespace
+
+Layout derive(const Plan& plan, PlacedArtCache* cache)
+{
+    Layout out;
+    layoutBody(plan, out);
+    out.neckY = plan.neck.offset;
+    out.neckZ.high = out.lid.low + plan.neck.top;
+    out.neckZ.low = out.neckZ.high - plan.neck.thickness;
+    layoutEndWalls(plan, out);
+    layoutNeck(plan, out);
+    layoutFretboard(plan, out);
+    layoutBridge(plan, out);
+    layoutHoles(plan, out);
+    layoutBlocks(plan, out);
+    PlacedArtCache own;
+    for (const ArtPiece& piece : plan.art)
+        out.art.push_back((cache != nullptr ? *cache : own).place(piece));
+    layoutStations(out);
+    return out;
+}
+
+}  // namespace lidwright

@@ -1,0 +1,137 @@
+#pragma once
+
+#include "core/geometry/region.h"
+#include "core/geometry/segment_tree.h"
+#include "core/plan/plan.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lidwright {
+
+/// A place along the neck that makers measure to.
+struct Station {
+    std::string id;  ///< "nut", "saddle", "head-wall", "tail-wall", "tail-end", "head-end", "fretboard-end"
+    std::string label;  ///< marked English
+    double x = 0;
+};
+
+/// An upright span on the z axis.
+struct Span {
+    double low = 0;
+    double high = 0;
+    double size() const { return high - low; }
+};
+
+/// One piece of artwork where it lies on the lid. Shared by layouts while only other things move.
+struct PlacedArt {
+    Region cut;
+    Region engraved;
+    SegmentTree cutTree;
+    SegmentTree engravedTree;
+    Bounds bounds;  ///< of both
+};
+using PlacedArtPtr = std::shared_ptr<const PlacedArt>;
+
+/// One end wall where the neck crosses it.
+struct EndWallLayout {
+    bool crossed = false;  ///< false: the neck's strip does not cross the box there (free outline)
+    double outerX = 0;     ///< outer face on the neck's centre line
+    double innerX = 0;     ///< inner face on the neck's centre line
+    double outerMinX = 0, outerMaxX = 0;  ///< outer face over the width of the neck's strip
+    double innerMinX = 0, innerMaxX = 0;
+    Span wall;                  ///< z of the wall's lower and top edge (base underside to top edge)
+    double minY = 0, maxY = 0;  ///< outer faces of the wall's ends (bass, treble)
+    Span neck;                  ///< z of the neck where it passes
+    // The opening as it will be cut, or as it stands.
+    double openingCentre = 0;  ///< y
+    double openingWidth = 0;
+    Span opening;           ///< z; high equals wall.high for a notch
+    bool notch = true;      ///< open at the top edge
+    double stripAbove = 0;  ///< wood above a mortise
+    double leftUnder = 0;   ///< wood under the opening, down to the base's underside
+    double leftBass = 0;    ///< wood beside the opening, to the wall's end on each side
+    double leftTreble = 0;
+};
+
+/// A block where it stands.
+struct BlockLayout {
+    std::string part;  ///< "corner-blocks" or "block.2"
+    Ring outline;      ///< plan view
+    Span z;
+};
+
+/// Where everything is: every outline, station and height in the one frame. Made by derive() only.
+struct Layout {
+    // Body. Plan-view rings; z spans.
+    Ring boxOuter;
+    Ring boxInner;          ///< the cavity; empty when the walls leave none
+    double bodyLength = 0;  ///< outer face to outer face on the centre line y = 0
+    Span walls;             ///< base underside to top edge
+    Span base;
+    Span lid;  ///< underside to top face (0)
+    Ring lidOutline;
+    Bounds body;  ///< of boxOuter
+    /// Where artwork may be: inside the lid's edge margin and off the wall's glue land.
+    Region artField;
+
+    std::vector<PlacedArtPtr> art;  ///< one per Plan::art, same order
+    std::vector<Ring> holes;        ///< one per Plan::holes
+
+    // Neck.
+    double nutX = 0;
+    double saddleX = 0;
+    double headEndX = 0;  ///< end of the headstock
+    double tailEndX = 0;  ///< end of the stub
+    double neckY = 0;     ///< its centre line
+    Ring neckOutline;     ///< plan view, headEndX..tailEndX
+    Span neckZ;           ///< of the untouched stick
+    double seatDepth =
+        0;  ///< how deep the lid's seat is cut into the neck's top; 0 when it lies under the lid
+    double seatFrom = 0, seatTo = 0;  ///< x of that seat
+    double neckNeeded = 0;            ///< length of stick the plan uses, without saw cuts
+    EndWallLayout headWall;
+    EndWallLayout tailWall;
+
+    Ring fretboardOutline;  ///< plan view
+    double fretboardEndX = 0;
+    double fretboardCut = 0;  ///< finished length
+    Span fretboardZ;
+
+    Ring bridgeOutline;          ///< plan view, true angle
+    Point saddleFrom, saddleTo;  ///< saddle line across the bridge, bass to treble
+    Span bridgeZ;
+    std::vector<std::pair<Point, Point>> strings;  ///< nut to saddle, bass to treble
+
+    std::vector<BlockLayout> blocks;
+    std::vector<Station> stations;  ///< sorted by x
+};
+
+/// Keeps placed artwork between layouts of one editing session, so that dragging a bridge over a large
+/// drawing does not transform it again. Not thread-safe: one per thread.
+class PlacedArtCache {
+public:
+    PlacedArtPtr place(const ArtPiece& piece);
+
+private:
+    struct Entry {
+        ArtPiece piece;
+        PlacedArtPtr placed;
+    };
+    struct Areas {
+        ArtworkPtr art;
+        std::vector<ArtUse> uses;
+        std::shared_ptr<const ArtAreas> areas;
+    };
+    std::vector<Entry> m_entries;
+    std::vector<Areas> m_areas;
+};
+
+/// Where everything of the plan is. Pure: the cache changes only how fast the answer comes.
+/// Any plan within the catalogue's hard ranges gives a layout; what cannot be (a cavity smaller than
+/// nothing, a neck beside the box) comes out as empty outlines and uncrossed walls for the checks to report.
+Layout derive(const Plan& plan, PlacedArtCache* cache = nullptr);
+
+}  // namespace lidwright

@@ -1,0 +1,138 @@
+#include "core/layout/values.h"
+
+#include <algorithm>
+
+namespace lidwright {
+namespace {
+
+class List {
+public:
+    void length(std::string key, std::string label, double value)
+    {
+        add(std::move(key), std::move(label), value + 0.0, Quantity::Length);  // + 0.0: no minus zero
+    }
+    void add(std::string key, std::string label, double value, Quantity quantity)
+    {
+        m_values.push_back({std::move(key), std::move(label), {value, quantity}});
+    }
+    std::vector<DerivedValue> take() { return std::move(m_values); }
+
+private:
+    std::vector<DerivedValue> m_values;
+};
+
+void boxValues(const Layout& l, List& out)
+{
+    out.length("box.body-length", "Body on the centre line", l.bodyLength);
+    out.length("box.wall-top", "Walls' top edge below the lid's top", -l.walls.high);
+    out.length("box.inside-depth", "Lid's underside to base", l.lid.low - l.base.high);
+    out.add("box.inside-area", "Inside area in plan", std::max(0.0, signedArea(l.boxInner)), Quantity::Area);
+    out.add("box.inside-volume", "Inside volume of the empty box",
+            std::max(0.0, signedArea(l.boxInner)) * std::max(0.0, l.lid.low - l.base.high), Quantity::Volume);
+    out.length("box.overall-height", "Overall height with the lid", -l.walls.low);
+    out.add("lid.area", "Lid's area before cutting", std::max(0.0, signedArea(l.lidOutline)), Quantity::Area);
+    const Bounds lid = bounds(l.lidOutline);
+    out.length("lid.length", "Lid's length", lid.width());
+    out.length("lid.width", "Lid's width", lid.height());
+}
+
+void artValues(const Plan& plan, const Layout& l, List& out)
+{
+    double all = 0;
+    for (std::size_t i = 0; i < l.art.size(); ++i) {
+        const std::string key = "art." + std::to_string(i + 1);
+        const std::string name = plan.art[i].name;
+        const double cut = area(l.art[i]->cut);
+        all += cut;
+        out.add(key + ".cut-area", name + ": area cut through", cut, Quantity::Area);
+        out.add(key + ".engraved-area", name + ": area engraved", area(l.art[i]->engraved), Quantity::Area);
+        out.length(key + ".length", name + ": length along the neck", l.art[i]->bounds.width());
+        out.length(key + ".width", name + ": width across the neck", l.art[i]->bounds.height());
+        out.add(key + ".outlines", name + ": closed outlines",
+                static_cast<double>(l.art[i]->cut.rings.size() + l.art[i]->engraved.rings.size()),
+                Quantity::Count);
+    }
+    for (std::size_t i = 0; i < l.holes.size(); ++i) {
+        const double a = std::max(0.0, signedArea(l.holes[i]));
+        all += a;
+        out.add("hole." + std::to_string(i + 1) + ".area", "Plain hole " + std::to_string(i + 1) + ": area",
+                a, Quantity::Area);
+    }
+    out.add("lid.open-area", "All openings of the lid", all, Quantity::Area);
+}
+
+void wallValues(const std::string& key, const std::string& name, const EndWallLayout& wall, List& out)
+{
+    out.length(key + ".outside", name + ": outer face", wall.outerX);
+    out.length(key + ".inside", name + ": inner face", wall.innerX);
+    out.length(key + ".opening-centre", name + ": opening's centre from the centre line", wall.openingCentre);
+    out.length(key + ".opening-width", name + ": opening's width", wall.openingWidth);
+    out.length(key + ".opening-depth", name + ": opening's floor below the top edge",
+               wall.wall.high - wall.opening.low);
+    out.length(key + ".opening-height", name + ": opening's height", wall.opening.size());
+    out.length(key + ".strip-above", name + ": wood left above", wall.stripAbove);
+    out.length(key + ".left-under", name + ": wood left under", wall.leftUnder);
+    out.length(key + ".left-bass", name + ": wood left on the bass side", wall.leftBass);
+    out.length(key + ".left-treble", name + ": wood left on the treble side", wall.leftTreble);
+}
+
+void neckValues(const Plan& plan, const Layout& l, List& out)
+{
+    out.length("scale.measured", "Nut to saddle", l.saddleX - l.nutX);
+    out.length("nut.x", "Nut from the head-end wall", l.nutX);
+    out.length("nut.to-box", "Nut to box", l.headWall.outerX - l.nutX);
+    out.length("saddle.x", "Saddle from the head-end wall", l.saddleX - l.headWall.outerX);
+    out.length("saddle.to-tail", "Saddle to tail-end wall", l.tailWall.outerX - l.saddleX);
+    out.length("neck.needed", "Stick needed, finished", l.neckNeeded);
+    out.length("neck.left-over", "Stick left over after two saw cuts",
+               plan.neck.blankLength - l.neckNeeded - 2 * plan.shop.kerf);
+    out.length("neck.head-end", "Headstock's end", l.headEndX);
+    out.length("neck.tail-end", "Tail's end", l.tailEndX);
+    out.length("neck.top-z", "Stick's top above the lid's top", l.neckZ.high);
+    out.length("neck.seat-depth", "Lid seat's depth", l.seatDepth);
+    out.length("neck.under-lid-thickness", "Stick's thickness under the lid",
+               plan.neck.thickness - l.seatDepth);
+    wallValues("head-wall", "Head-end wall", l.headWall, out);
+    wallValues("tail-wall", "Tail-end wall", l.tailWall, out);
+}
+
+void topValues(const Plan& plan, const Layout& l, List& out)
+{
+    out.length("fretboard.cut-length", "Fretboard, finished length", l.fretboardCut);
+    out.length("fretboard.left-over", "Fretboard left over after the saw cut",
+               plan.fretboard.blankLength - l.fretboardCut - plan.shop.kerf);
+    out.length("fretboard.top-z", "Fretboard's top above the lid's top", l.fretboardZ.high);
+    const Bounds bridge = bounds(l.bridgeOutline);
+    out.length("bridge.front", "Bridge's front edge from the head-end wall", bridge.minX - l.headWall.outerX);
+    out.length("bridge.back", "Bridge's back edge from the head-end wall", bridge.maxX - l.headWall.outerX);
+    double nearest = std::numeric_limits<double>::infinity();
+    for (const PlacedArtPtr& art : l.art)
+        for (const SegmentTree* tree : {&art->cutTree, &art->engravedTree})
+            if (!tree->empty()) nearest = std::min(nearest, signedClearance(*tree, l.bridgeOutline).distance);
+    for (const Ring& hole : l.holes)
+        nearest = std::min(nearest, signedClearance(SegmentTree({hole}), l.bridgeOutline).distance);
+    if (std::isfinite(nearest))
+        out.length("bridge.art-clearance", "Bridge to the nearest artwork or hole", nearest);
+    if (plan.strings.count > 1) {
+        out.length("strings.pitch-at-nut", "String to string at the nut",
+                   plan.strings.spreadAtNut / (plan.strings.count - 1));
+        out.length("strings.pitch-at-saddle", "String to string at the saddle",
+                   plan.strings.spreadAtSaddle / (plan.strings.count - 1));
+    }
+}
+
+}  // namespace
+
+std::vector<DerivedValue> values(const Plan& plan, const Layout& layout)
+{
+    List out;
+    boxValues(layout, out);
+    artValues(plan, layout, out);
+    neckValues(plan, layout, out);
+    topValues(plan, layout, out);
+    for (const Station& s : layout.stations)
+        out.length("station." + s.id, s.label, s.x);
+    return out.take();
+}
+
+}  // namespace lidwright

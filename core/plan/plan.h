@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/base/units.h"
+#include "core/plan/art_piece.h"
+#include "core/plan/blocks.h"
+#include "core/plan/box.h"
+#include "core/plan/bridge.h"
+#include "core/plan/fretboard.h"
+#include "core/plan/lid.h"
+#include "core/plan/neck.h"
+#include "core/plan/scale.h"
+#include "core/plan/shop.h"
+#include "core/plan/sound_hole.h"
+#include "core/plan/strings.h"
+
+#include <vector>
+
+namespace lidwright {
+
+/// What the maker decided. Plain values, no geometry; drawings are shared, so a copy is cheap.
+struct Plan {
+    Sheetwork sheet;
+    Box box;
+    Lid lid;
+    std::vector<ArtPiece> art;
+    std::vector<SoundHole> holes;
+    Neck neck;
+    WallOpening headOpening;
+    WallOpening tailOpening;
+    Fretboard fretboard;
+    Scale scale;
+    Strings strings;
+    Bridge bridge;
+    CornerBlocks cornerBlocks;
+    std::vector<WallBlock> blocks;
+    Shop shop;
+    /// JSON text of keys that this version of the file format does not know, kept for the next writer;
+    /// empty where there are none.
+    std::string unknownKeys;
+
+    bool operator==(const Plan&) const = default;
+};
+
+/// Lists longer than this are refused.
+inline constexpr int kMostPieces = 64;
+
+/// How this plan's lengths are spoken.
+UnitStyle unitStyle(const Plan& plan);
+
+}  // namespace lidwright

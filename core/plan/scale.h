@@ -1,0 +1,21 @@
+#pragma once
+
+namespace lidwright {
+
+/// What stands where the maker put it; the rest follows by the scale length.
+enum class ScaleHold {
+    NutToBox,        ///< the nut is held, the saddle follows
+    SaddleToTail,    ///< the saddle is held, the nut follows
+    BothAsMeasured,  ///< both stand already; whether the scale length agrees is judged
+};
+
+struct Scale {
+    double length = 635;  ///< nut's front edge to saddle line, without setback
+    ScaleHold hold = ScaleHold::NutToBox;
+    double nutToBox = 400;     ///< nut's front edge to the head-end wall's outer face
+    double saddleToTail = 95;  ///< saddle line to the tail-end wall's outer face
+
+    bool operator==(const Scale&) const = default;
+};
+
+}  // namespace lidwright

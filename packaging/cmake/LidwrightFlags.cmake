@@ -1,0 +1,14 @@
+# One INTERFACE target carries our compiler flags, so that they bind our targets only.
+add_library(lidwright_flags INTERFACE)
+target_compile_options(lidwright_flags INTERFACE
+  -Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Wold-style-cast -Wcast-qual
+  -Wunused -Woverloaded-virtual -Wdouble-promotion -Wimplicit-fallthrough -Werror
+  # Same input, same bits: a*b+c is never fused, whatever the processor.
+  -ffp-contract=off
+  # No build path in the binaries: two builds of one source are the same.
+  "-ffile-prefix-map=${CMAKE_SOURCE_DIR}=.")
+if(LIDWRIGHT_SANITIZE)
+  target_compile_options(lidwright_flags INTERFACE
+    -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(lidwright_flags INTERFACE -fsanitize=address,undefined)
+endif()
