@@ -4,21 +4,13 @@
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 
+#include "resources/resource_init.h"
+
 #include <QApplication>
 #include <QIcon>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QTranslator>
-
-namespace {
-
-// Outside the namespace, as the macro asks.
-void takeInResources()
-{
-    Q_INIT_RESOURCE(lidwright);
-}
-
-}  // namespace
 
 namespace lidwright {
 
@@ -42,7 +34,7 @@ void translate(QApplication& app)
 int runWindow(int argc, char** argv)
 {
     QApplication app(argc, argv);
-    takeInResources();
+    initResources();
     QCoreApplication::setApplicationName(QStringLiteral("lidwright"));
     QCoreApplication::setApplicationVersion(QStringLiteral(LIDWRIGHT_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lidwright"));

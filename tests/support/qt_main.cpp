@@ -5,6 +5,8 @@
 #include <QStandardPaths>
 #include <QTimer>
 
+#include "resources/resource_init.h"
+
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -14,6 +16,6 @@ int main(int argc, char** argv)
     QCoreApplication::setApplicationName("lidwright-tests");
     QApplication app(argc, argv);
     QLocale::setDefault(QLocale::c());
-    Q_INIT_RESOURCE(lidwright);
+    lidwright::initResources();
     return RUN_ALL_TESTS();
 }

@@ -42,6 +42,11 @@ public:
         fail("more than 512 elements inside one another", "ungroup the drawing");
         return false;
     }
+    void tangle()
+    {
+        fail("its outlines cross one another more often than can be united",
+             "unite or simplify the shapes in the drawing program");
+    }
     void fail(const char* what, const char* mend)
     {
         if (!m_error) m_error = Error{what, {}, mend};

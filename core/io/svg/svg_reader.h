@@ -41,6 +41,8 @@ struct SvgReading {
     /// inch can be shown before the choice is made.
     double widthUnits = 0;
     double heightUnits = 0;
+    /// The page's edges in the artwork's frame, mm; empty where the file gives it no size.
+    Bounds page;
 };
 
 /// Reads an SVG drawing given as text: areas that are painted, by paint, in painting order, in

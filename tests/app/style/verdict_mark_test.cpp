@@ -126,7 +126,9 @@ TEST(VerdictMark, ColoursDifferToo)
     for (const QPalette& palette : {lightPalette(), darkPalette()})
         for (const Verdict a : kAll)
             for (const Verdict b : kAll)
-                if (a < b) EXPECT_NE(markColour(a, palette), markColour(b, palette));
+                if (a < b) {
+                    EXPECT_NE(markColour(a, palette), markColour(b, palette));
+                }
 }
 
 TEST(VerdictMark, IsPaintedOnlyWithinItsBox)
@@ -139,7 +141,9 @@ TEST(VerdictMark, IsPaintedOnlyWithinItsBox)
         painter.end();
         for (int y = 0; y < 40; ++y)
             for (int x = 0; x < 60; ++x)
-                if (x < 19 || x > 40 || y < 9 || y > 30) EXPECT_EQ(qAlpha(image.pixel(x, y)), 0);
+                if (x < 19 || x > 40 || y < 9 || y > 30) {
+                    EXPECT_EQ(qAlpha(image.pixel(x, y)), 0);
+                }
     }
 }
 

@@ -1,6 +1,7 @@
 #include "core/checks/check.h"
 
 #include "tests/support/plans.h"
+#include "tests/support/random_plan.h"
 
 #include "core/io/plan/plan_file.h"
 
@@ -9,7 +10,6 @@
 #include <filesystem>
 #include <fstream>
 #include <map>
-#include <random>
 #include <set>
 #include <sstream>
 
@@ -149,9 +149,9 @@ TEST(Checks, GravestComeFirst)
 
 TEST(Checks, AnyPlanWithinTheRangesIsJudged)
 {
-    std::mt19937 random(4711);
+    testing::RandomPlans random(4711);
     for (int i = 0; i < 300; ++i) {
-        const Plan plan = testing::randomPlan(random);
+        const Plan plan = random.next();
         const auto all = i % 10 == 0 ? checkWithRemedies(plan) : check(plan, derive(plan));
         EXPECT_FALSE(all.empty());
         for (const Finding& f : all) {
