@@ -1,8 +1,7 @@
 #include "app/board/board_private.h"
+#include "app/board/pointer_text.h"
 #include "app/document/plan_document.h"
 #include "app/text/texts.h"
-
-#include "core/base/length_text.h"
 
 #include <QApplication>
 #include <QHelpEvent>
@@ -71,7 +70,7 @@ Snap BoardWidget::Private::snap(Qt::KeyboardModifiers modifiers) const
 QString BoardWidget::Private::whereWords(const Hairline& at) const
 {
     const UnitStyle style = document.style();
-    const auto text = [&](double v) { return QString::fromStdString(formatLength(v, style).text); };
+    const auto text = [&](double v) { return pointerLength(v, style); };
     QStringList words;
     if (at.x) {
         const bool nut = rule->zero() == StationRule::Zero::Nut;

@@ -91,10 +91,11 @@ void BoardWidget::Private::compose()
     // What the hand holds must stay under it, wherever the new sheet puts that view.
     const View held = session.pressed() ? session.handle().view : View::Section;
     const PlacedView* before = scene.placed(held);
-    const std::optional<Point> origin = before ? std::optional(before->origin) : std::nullopt;
+    const bool wasPlaced = before != nullptr;
+    const Point origin = wasPlaced ? before->origin : Point{};
     scene = BoardScene(boardSheet(document.plan(), document.layout(), options));
     const PlacedView* after = scene.placed(held);
-    if (origin && after) transform.pan(transform.toWidget(*origin) - transform.toWidget(after->origin));
+    if (wasPlaced && after) transform.pan(transform.toWidget(origin) - transform.toWidget(after->origin));
 
     handles = placedHandles(scene, document.plan(), document.layout());
     rule->setStations(document.layout().stations, document.style());

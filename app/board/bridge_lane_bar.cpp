@@ -21,6 +21,22 @@ namespace lidwright {
 namespace {
 constexpr double kMarkerHalf = 12;  // half the marker's target, px: 24 px wide
 constexpr double kSnapPixels = 7;
+
+QString laneWord(Verdict verdict)
+{
+    switch (verdict) {
+        case Verdict::Good:
+            return BridgeLaneBar::tr("clear");
+        case Verdict::Tight:
+            return BridgeLaneBar::tr("tight");
+        case Verdict::Wrong:
+            return BridgeLaneBar::tr("barred");
+        case Verdict::Unknown:
+            break;
+    }
+    return shown(verdict);
+}
+
 }  // namespace
 
 BridgeLaneBar::BridgeLaneBar(PlanDocument& document, QWidget* parent)
@@ -72,12 +88,9 @@ const LaneRun* BridgeLaneBar::runAt(double x) const
 
 QString BridgeLaneBar::words(const LaneRun& run) const
 {
-    const QString word = run.verdict == Verdict::Good    ? tr("clear")
-                         : run.verdict == Verdict::Tight ? tr("tight")
-                         : run.verdict == Verdict::Wrong ? tr("barred")
-                                                         : shown(Verdict::Unknown);
+    const QString word = laneWord(run.verdict);
     const QString reason = shown(run.reason, m_document.style());
-    return reason.isEmpty() ? tr("Saddle lane %1").arg(word) : tr("Saddle lane %1: %2").arg(word, reason);
+    return reason.isEmpty() ? tr("Saddle %1 here").arg(word) : tr("Saddle %1 here: %2").arg(word, reason);
 }
 
 QRectF BridgeLaneBar::runBox(const LaneRun& run) const
@@ -114,24 +127,19 @@ void BridgeLaneBar::paintRun(QPainter& painter, const LaneRun& run, bool selecte
     if (run.verdict == Verdict::Wrong) painter.fillRect(QRectF(seen.left(), height() / 2.0 - 1.5, seen.width(), 3), mark);
     painter.setClipRect(QRectF(rect()), Qt::ReplaceClip);
 
-    const QString word = run.verdict == Verdict::Good    ? tr("clear")
-                         : run.verdict == Verdict::Tight ? tr("tight")
-                         : run.verdict == Verdict::Wrong ? tr("barred")
-                                                         : shown(Verdict::Unknown);
+    const QString word = laneWord(run.verdict);
+    // The word stands in the middle, or beside the marker, which must not cover it.
     const double wide = fontMetrics().horizontalAdvance(word) + 8;
-    if (seen.width() >= wide + 6) {
-        QRectF pill(0, 0, wide, std::min<double>(fontMetrics().height() + 2, box.height() - 2));
-        pill.moveCenter(seen.center());
-        // The marker must not cover the word.
-        if (pill.intersects(markerBox().adjusted(6, 0, -6, 0))) {
-            const double leftRoom = markerBox().left() + 6 - seen.left(), rightRoom = seen.right() - markerBox().right() + 6;
-            if (std::max(leftRoom, rightRoom) >= wide + 4) {
-                if (leftRoom > rightRoom)
-                    pill.moveRight(markerBox().left() + 4);
-                else
-                    pill.moveLeft(markerBox().right() - 4);
-            }
-        }
+    QRectF pill(0, 0, wide, std::min<double>(fontMetrics().height() + 2, box.height() - 2));
+    pill.moveCenter(seen.center());
+    const QRectF post = markerBox().adjusted(4, 0, -4, 0);
+    if (pill.intersects(post)) {
+        if (post.left() - seen.left() > seen.right() - post.right())
+            pill.moveRight(post.left());
+        else
+            pill.moveLeft(post.right());
+    }
+    if (pill.left() > seen.left() && pill.right() < seen.right()) {
         painter.fillRect(pill, base);
         painter.setPen(palette().color(QPalette::Text));
         painter.drawText(pill, Qt::AlignCenter, word);

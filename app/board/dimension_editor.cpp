@@ -138,6 +138,8 @@ void DimensionEditor::focusOutEvent(QFocusEvent* event)
     QLineEdit::focusOutEvent(event);
     // A menu or another window only borrows the keyboard.
     if (event->reason() == Qt::PopupFocusReason || event->reason() == Qt::ActiveWindowFocusReason) return;
+    // Whoever clicks elsewhere has done typing; what cannot be read is dropped.
+    if (m_ref) apply();
     close();
 }
 

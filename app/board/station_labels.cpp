@@ -1,54 +1,65 @@
 #include "app/board/station_labels.h"
 
 #include <algorithm>
-#include <optional>
 
 namespace lidwright {
 
 namespace {
 
-/// From a leader to the words beside it, px.
-constexpr double kLeaderGap = 3;
+constexpr double kLeaderGap = 3;        // from a leader to the words beside it, px
+constexpr std::size_t kBestKept = 48;   // arrangements that are followed up
+constexpr int kPerWeight = 100;         // what a shown label gains, against the small costs of row and side
+
+/// Some of the labels, from the last on, put somewhere.
+struct Arrangement {
+    std::vector<LabelPlace> places;
+    int gain = 0;
+};
 
 class Staggering {
 public:
     Staggering(const std::vector<LabelWish>& wishes, int rows, double from, double to, double gap)
-        : m_wishes(wishes), m_rows(rows), m_from(from), m_to(to), m_gap(gap), m_places(wishes.size())
+        : m_wishes(wishes), m_rows(rows), m_from(from), m_to(to), m_gap(gap)
     {
     }
 
-    /// Puts the labels that `wanted` names, from the last to the first; returns one that found no room.
-    std::optional<std::size_t> put(const std::vector<bool>& wanted)
+    std::vector<LabelPlace> best()
     {
-        m_places.assign(m_wishes.size(), {});
-        for (std::size_t i = m_wishes.size(); i-- > 0;)
-            if (wanted[i] && !putOne(i)) return i;
-        return std::nullopt;
+        std::vector<Arrangement> kept(1);
+        kept.front().places.resize(m_wishes.size());
+        for (std::size_t i = m_wishes.size(); i-- > 0;) kept = extended(kept, i);
+        return kept.front().places;
     }
-    const std::vector<LabelPlace>& places() const { return m_places; }
 
 private:
-    bool putOne(std::size_t i)
+    std::vector<Arrangement> extended(const std::vector<Arrangement>& kept, std::size_t i) const
     {
+        std::vector<Arrangement> next = kept;
         const LabelWish& w = m_wishes[i];
-        if (w.at < m_from || w.at > m_to) return false;
-        // Right of the leader is the usual side; beside the rule's end the words stand left of it.
-        for (const double left : {w.at + kLeaderGap, w.at - kLeaderGap - w.width}) {
-            if (left < m_from || left + w.width > m_to) continue;
-            for (int row = 0; row < m_rows; ++row) {
-                if (!free(i, row, left)) continue;
-                m_places[i] = {true, row, left};
-                return true;
+        for (const Arrangement& before : kept) {
+            // Right of the leader is the usual side.
+            for (const bool leftward : {false, true}) {
+                const double left = leftward ? w.at - kLeaderGap - w.width : w.at + kLeaderGap;
+                if (w.at < m_from || w.at > m_to || left < m_from || left + w.width > m_to) continue;
+                for (int row = 0; row < m_rows; ++row) {
+                    if (!free(before.places, i, row, left)) continue;
+                    next.push_back(before);
+                    next.back().places[i] = {true, row, left};
+                    next.back().gain += kPerWeight * std::max(1, w.weight) - row - (leftward ? 2 : 0);
+                }
             }
         }
-        return false;
+        std::stable_sort(next.begin(), next.end(),
+                         [](const Arrangement& a, const Arrangement& b) { return a.gain > b.gain; });
+        if (next.size() > kBestKept) next.resize(kBestKept);
+        return next;
     }
 
-    bool free(std::size_t i, int row, double left) const
+    bool free(const std::vector<LabelPlace>& places, std::size_t i, int row, double left) const
     {
         const double right = left + m_wishes[i].width;
-        for (std::size_t j = i + 1; j < m_places.size(); ++j) {
-            const LabelPlace& p = m_places[j];
+        for (std::size_t j = i + 1; j < places.size(); ++j) {
+            const LabelPlace& p = places[j];
             if (!p.shown) continue;
             const double end = p.left + m_wishes[j].width;
             if (p.row == row && left < end + m_gap && p.left < right + m_gap) return false;
@@ -63,7 +74,6 @@ private:
     const std::vector<LabelWish>& m_wishes;
     int m_rows;
     double m_from, m_to, m_gap;
-    std::vector<LabelPlace> m_places;
 };
 
 }  // namespace
@@ -71,20 +81,7 @@ private:
 std::vector<LabelPlace> staggerLabels(const std::vector<LabelWish>& wishes, int rows, double from, double to,
                                       double gap)
 {
-    Staggering staggering(wishes, rows, from, to, gap);
-    std::vector<bool> wanted(wishes.size(), true);
-    while (const auto stuck = staggering.put(wanted)) {
-        // The stuck label or the nearest one that stands in its way, whichever weighs less, gives up its words.
-        std::size_t out = *stuck;
-        for (std::size_t j = *stuck + 1; j < wishes.size(); ++j) {
-            if (!wanted[j]) continue;
-            const bool inTheWay = wishes[j].at - wishes[*stuck].at < wishes[*stuck].width + gap + 2 * kLeaderGap;
-            const bool room = wishes[*stuck].at >= from && wishes[*stuck].at <= to;
-            if (inTheWay && room && wishes[j].weight < wishes[out].weight) out = j;
-        }
-        wanted[out] = false;
-    }
-    return staggering.places();
+    return Staggering(wishes, rows, from, to, gap).best();
 }
 
 }  // namespace lidwright

@@ -1,5 +1,6 @@
 #include "app/board/station_rule.h"
 
+#include "app/board/pointer_text.h"
 #include "app/board/sheet_colours.h"
 #include "app/text/texts.h"
 
@@ -169,7 +170,7 @@ void StationRule::paintEvent(QPaintEvent*)
         painter.setPen(QPen(colours.hairline, 1));
         const double x = m_mapping.toWidget(*m_pointer);
         painter.drawLine(QPointF(x, 0), QPointF(x, height()));
-        const QString words = distanceText(*m_pointer);
+        const QString words = pointerLength(*m_pointer - zeroX(), m_style);
         const double wide = fontMetrics().horizontalAdvance(words) + 10;
         const double y = m_side == Side::DrawingAbove ? 0 : height() - kStrip - 1;
         QRectF flag(x + 4, y, wide, kStrip + 1);

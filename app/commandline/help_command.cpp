@@ -11,7 +11,9 @@ std::string optionLines(const Command& command)
     std::string out;
     for (const OptionSpec& option : command.options) {
         const std::string head = std::string(option.name) + (option.value ? std::string(" ") + option.value : "");
-        out += "    " + padded(head, 26) + option.help + "\n";
+        constexpr std::size_t kWide = 26;
+        const bool tooLong = head.size() >= kWide;
+        out += "    " + (tooLong ? head + "\n    " + std::string(kWide, ' ') : padded(head, kWide)) + option.help + "\n";
     }
     return out;
 }

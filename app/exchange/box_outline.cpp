@@ -46,7 +46,7 @@ Result<Plan> withBoxOutline(const Plan& plan, const Ring& ring, const std::strin
     next.box.outline = std::make_shared<const FreeOutline>(FreeOutline{ring, fileName});
     const std::array<Edit, 3> edits{Edit{"box.shape", static_cast<double>(BoxShape::Outline)},
                                     Edit{"box.length", box.width()}, Edit{"box.width", box.height()}};
-    return apply(next, edits);
+    return applyEdits(next, edits);
 }
 
 }  // namespace lidwright

@@ -42,6 +42,7 @@ void CountStrip::setFindings(const std::vector<Finding>& findings, bool announce
     m_announced = now;
     QAccessibleEvent alert(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
+    Q_EMIT announced(now);
 }
 
 QString CountStrip::words() const

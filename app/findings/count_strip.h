@@ -25,6 +25,10 @@ public:
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
 
+Q_SIGNALS:
+    /// Screen readers are told these words.
+    void announced(const QString& words);
+
 protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;

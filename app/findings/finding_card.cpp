@@ -1,6 +1,6 @@
 #include "app/findings/finding_card.h"
 
-#include "app/findings/wrapping_button.h"
+#include "app/style/wrapping_button.h"
 #include "app/style/contrast.h"
 #include "app/style/fonts.h"
 #include "app/style/palette.h"

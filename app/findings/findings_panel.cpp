@@ -3,7 +3,7 @@
 #include "app/document/plan_document.h"
 #include "app/findings/count_strip.h"
 #include "app/findings/finding_card.h"
-#include "app/findings/wrapping_button.h"
+#include "app/style/wrapping_button.h"
 #include "app/text/texts.h"
 
 #include <QApplication>

@@ -19,8 +19,8 @@ QStringList advice(const PaperJob& job, bool joined)
         PaperText::tr("Print the other pages in the same way; each has a square that must measure 50 mm both ways."),
     };
     if (joined) {
-        lines << PaperText::tr("Cut each page along its unbroken grey lines, on the side of the page before it.")
-              << PaperText::tr("Join in the order A1, A2 ... B1, B2 ...: the halves of the crosses must meet.")
+        lines << PaperText::tr("Cut along the unbroken grey lines that say so; the grey band beyond them falls away.")
+              << PaperText::tr("Lay each page on those before it, in the order A1, A2 ... B1, B2 ...; the halves of the crosses must meet.")
               << PaperText::tr("Measure the long grey lines over all pages before anything is glued to wood.");
     }
     if (const QString note = correctionNote(job); !note.isEmpty()) lines << note;
@@ -76,14 +76,21 @@ Sheet coverSheet(const Plan& plan, const PaperJob& job, const PaperPages& pages)
 
     checkRulers(furniture, {0, kFooterHeight});
 
-    // The maps stand in the corner of the rulers.
-    const Bounds room{30, kFooterHeight + 30, width, std::min(y - 4, kFooterHeight + 150.0)};
-    const double each = std::min(40.0, room.height() / static_cast<double>(std::max<std::size_t>(1, pages.templates.size())));
-    y = room.maxY;
+    // The maps fill what is left between the advice and the corner of the rulers.
+    const double count = static_cast<double>(pages.templates.size());
+    const Bounds room{34, kFooterHeight + 34, width, y - 2};
+    const double each = std::min(48.0, room.height() / count);
+    double below = room.maxY;
     for (const TemplatePages& one : pages.templates) {
-        furniture.text({room.minX + 62, y - each / 2}, pagesText(one), 2.8);
-        if (one.tiling) pageMap(furniture, *one.tiling, {room.minX, y - each + 4, room.minX + 56, y}, {});
-        y -= each;
+        furniture.text({room.minX, below - 6}, pagesText(one), 2.8);
+        const Bounds box{room.minX, below - each, room.maxX, below - 9};
+        if (one.tiling) {
+            // A lone page needs no large map.
+            const double height = std::min(box.height(), one.pageCount == 1 ? 14.0 : 38.0);
+            pageMap(furniture, *one.tiling, {box.minX, box.maxY - height, box.maxX, box.maxY}, Anchor::Left, {},
+                    one.pageCount == 1 ? one.firstPage + 1 : 0);
+        }
+        below -= each;
     }
 
     pageFooter(furniture, {PaperText::tr("Print this page first"), QString::fromStdString(plan.sheet.title), 1,

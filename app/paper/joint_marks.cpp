@@ -1,6 +1,7 @@
 #include "app/paper/joint_marks.h"
 
 #include "core/base/length_text.h"
+#include "core/drawing/lettering.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,7 @@ namespace lidwright {
 namespace {
 
 constexpr double kCrossPitch = 90;  // mm between crosses along a joint, at most
-constexpr double kFromEnd = 14;     // mm from the joint's ends to the first and last cross
+constexpr double kFromEnd = 24;     // mm from the joint's ends to the first and last cross: clear of the page's name
 constexpr double kWordHeight = 2;
 
 /// Places of the crosses along a joint from `from` to `to`: the same for both of its pages.
@@ -22,6 +23,23 @@ std::vector<double> crossPlaces(double from, double to)
     for (int i = 0; i <= gaps; ++i)
         places.push_back(first + (last - first) * i / gaps);
     return places;
+}
+
+/// Where along the joint its words stand: between two crosses, over no ink if there is such a place.
+/// `boxAt` gives the room that the words take about a place.
+template <typename BoxAt>
+double wordPlace(const std::vector<double>& crosses, const SheetInk& ink, const BoxAt& boxAt)
+{
+    for (std::size_t i = 1; i < crosses.size(); ++i) {
+        const double middle = (crosses[i - 1] + crosses[i]) / 2;
+        if (!ink.crosses(boxAt(middle))) return middle;
+    }
+    return (crosses[0] + crosses[1]) / 2;
+}
+
+double halfOf(const QString& words)
+{
+    return textWidth(words.toStdString(), kWordHeight) / 2;
 }
 
 double crossHalf(const Tiling& tiling)
@@ -40,7 +58,7 @@ QString coverWords(const QString& other)
 }
 
 /// A joint between two columns, at x.
-void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool atLeft)
+void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool atLeft, const SheetInk& ink)
 {
     const double x = tiling.jointX(atLeft ? tile.column - 1 : tile.column);
     const QString mine = QString::fromStdString(tile.name);
@@ -53,14 +71,17 @@ void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, 
     const std::vector<double> places = crossPlaces(low, high);
     for (const double y : places)
         registrationCross(furniture, {x, y}, crossHalf(tiling));
-    const double middle = places[0] + (places[1] - places[0]) / 2;
+    const QString words = atLeft ? cutWords(mine, other) : coverWords(other);
     const double wordX = atLeft ? x - 1.2 : x + 1.2 + kWordHeight;
-    furniture.text({wordX, middle}, atLeft ? cutWords(mine, other) : coverWords(other), kWordHeight, Anchor::Middle,
-                   90);
+    const double half = halfOf(words);
+    const double middle = wordPlace(places, ink, [&](double at) -> Bounds {
+        return {wordX - kWordHeight, at - half, wordX, at + half};
+    });
+    furniture.text({wordX, middle}, words, kWordHeight, Anchor::Middle, 90);
 }
 
 /// A joint between two rows, at y.
-void levelJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool above)
+void levelJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool above, const SheetInk& ink)
 {
     const double y = tiling.jointY(above ? tile.row - 1 : tile.row);
     const QString mine = QString::fromStdString(tile.name);
@@ -72,9 +93,13 @@ void levelJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bo
     const std::vector<double> places = crossPlaces(from, to);
     for (const double x : places)
         registrationCross(furniture, {x, y}, crossHalf(tiling));
-    const double middle = places[0] + (places[1] - places[0]) / 2;
+    const QString words = above ? cutWords(mine, other) : coverWords(other);
     const double wordY = above ? y + 1.2 : y - 1.2 - kWordHeight;
-    furniture.text({middle, wordY}, above ? cutWords(mine, other) : coverWords(other), kWordHeight, Anchor::Middle);
+    const double half = halfOf(words);
+    const double middle = wordPlace(places, ink, [&](double at) -> Bounds {
+        return {at - half, wordY, at + half, wordY + kWordHeight};
+    });
+    furniture.text({middle, wordY}, words, kWordHeight, Anchor::Middle);
 }
 
 /// The longest length up to `most` that is easily found on a ruler in the user's unit: whole millimetres, or
@@ -87,12 +112,12 @@ double roundLength(double most, const UnitStyle& style)
 
 }  // namespace
 
-void jointMarks(Furniture& furniture, const Tiling& tiling, const Tile& tile)
+void jointMarks(Furniture& furniture, const Tiling& tiling, const Tile& tile, const SheetInk& ink)
 {
-    if (tile.left) uprightJoint(furniture, tiling, tile, true);
-    if (tile.right) uprightJoint(furniture, tiling, tile, false);
-    if (tile.above) levelJoint(furniture, tiling, tile, true);
-    if (tile.below) levelJoint(furniture, tiling, tile, false);
+    if (tile.left) uprightJoint(furniture, tiling, tile, true, ink);
+    if (tile.right) uprightJoint(furniture, tiling, tile, false, ink);
+    if (tile.above) levelJoint(furniture, tiling, tile, true, ink);
+    if (tile.below) levelJoint(furniture, tiling, tile, false, ink);
 }
 
 std::vector<Bounds> wasteBands(const Tile& tile)

@@ -4,25 +4,26 @@
 
 namespace lidwright {
 
-void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, const std::string& here)
+void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, Anchor side, const std::string& here,
+             std::size_t firstPage)
 {
     const double ratio = tiling.pageWidth / tiling.pageHeight;
-    const double cellHeight = std::min({box.height() / tiling.rows, box.width() / tiling.columns / ratio, 10.0});
+    const double cellHeight = std::min(box.height() / tiling.rows, box.width() / tiling.columns / ratio);
     const double cellWidth = cellHeight * ratio;
-    const double left = box.maxX - cellWidth * tiling.columns;
+    const double left = side == Anchor::Right ? box.maxX - cellWidth * tiling.columns : box.minX;
     constexpr double kGap = 0.3;
-    for (const Tile& tile : tiling.tiles) {
+    for (std::size_t i = 0; i < tiling.tiles.size(); ++i) {
+        const Tile& tile = tiling.tiles[i];
         const double x = left + tile.column * cellWidth;
         const double y = box.maxY - (tile.row + 1) * cellHeight;
         const Bounds cell{x + kGap, y + kGap, x + cellWidth - kGap, y + cellHeight - kGap};
-        const bool isHere = tile.name == here;
-        if (isHere) furniture.area(cell, FillKind::CutThrough);
+        if (!here.empty() && tile.name == here) furniture.area(cell, FillKind::CutThrough);
         furniture.box(cell);
-        const double height = std::min(cellHeight * 0.35, 2.5);
-        if (height >= 1) {
-            furniture.text({(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY - height) / 2},
-                           QString::fromStdString(tile.name), height, Anchor::Middle);
-        }
+        const double height = std::min({cellHeight * 0.35, cellWidth * 0.35, 2.5});
+        if (height < 1) continue;
+        const QString words = firstPage > 0 ? QString::number(firstPage + i) : QString::fromStdString(tile.name);
+        furniture.text({(cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY - height) / 2}, words, height,
+                       Anchor::Middle);
     }
 }
 

@@ -6,8 +6,10 @@
 
 namespace lidwright {
 
-/// A small map of a template's pages; the one named `here` is filled. Fits into the box, from its right side.
-void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, const std::string& here);
+/// A small map of a template's pages in the upper left or upper right of the box; the page named `here` is filled.
+/// `firstPage`, where above 0, puts the pages' numbers in place of their names.
+void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, Anchor side, const std::string& here,
+             std::size_t firstPage = 0);
 
 /// What the foot of a page says.
 struct FooterWords {

@@ -88,7 +88,7 @@ std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, cons
 /// The name of a tile in large letters, at the upper left of what is kept of it.
 void tileName(Furniture& furniture, const Tile& tile)
 {
-    furniture.text({tile.kept.minX + 3, tile.kept.maxY - 9}, QString::fromStdString(tile.name), 6);
+    furniture.text({tile.kept.minX + 4, tile.kept.maxY - 11}, QString::fromStdString(tile.name), 6);
 }
 
 void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing,
@@ -104,13 +104,14 @@ void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const 
         for (const Bounds& band : wasteBands(tile))
             page.waste.push_back(moved(band, page.offset));
 
+        Sheet inked = *drawing;
+        if (tiles.checks) append(inked, *tiles.checks, {});
         Furniture onSheet;
-        jointMarks(onSheet, tiles.tiling, tile);
+        jointMarks(onSheet, tiles.tiling, tile, SheetInk(inked));
         if (!lone) {
             page.name = tile.name;
             tileName(onSheet, tile);
         }
-        Sheet inked = *drawing;
         append(inked, onSheet.sheet(), {});
         const Bounds square = InkMap(SheetInk(inked), tile.kept).freest(kSquareWidth, kSquareHeight);
         checkSquare(onSheet, {square.minX, square.minY});
@@ -153,7 +154,7 @@ void addFooters(PaperPages& all, const Plan& plan, const PaperJob& job)
                                    qsizetype(all.pages.size()), actualSize(), correctionNote(job)});
             if (one.tiling && one.pageCount > 1) {
                 const double right = (page.width - 2 * page.margin) / page.correctionX;
-                pageMap(furniture, *one.tiling, {right - 40, 0.5, right, kFooterHeight - 1.5}, page.name);
+                pageMap(furniture, *one.tiling, {right - 40, 0.5, right, kFooterHeight - 1.5}, Anchor::Right, page.name);
             }
             append(page.furniture, furniture.sheet(), {});
         }

@@ -73,12 +73,16 @@ void SheetInk::addText(const Text& text)
     m_extent.include(m_texts.back());
 }
 
-bool SheetInk::touches(const Bounds& box) const
+bool SheetInk::crosses(const Bounds& box) const
 {
     return std::any_of(m_lines.begin(), m_lines.end(), [&](const Line& l) { return crossesBox(l.a, l.b, box); }) ||
-           std::any_of(m_texts.begin(), m_texts.end(), [&](const Bounds& t) { return t.touches(box); }) ||
-           std::any_of(m_areas.begin(), m_areas.end(),
-                       [&](const Ring& ring) { return insideRing(ring, box.centre()); });
+           std::any_of(m_texts.begin(), m_texts.end(), [&](const Bounds& t) { return t.touches(box); });
+}
+
+bool SheetInk::touches(const Bounds& box) const
+{
+    return crosses(box) || std::any_of(m_areas.begin(), m_areas.end(),
+                                       [&](const Ring& ring) { return insideRing(ring, box.centre()); });
 }
 
 InkMap::InkMap(const SheetInk& ink, const Bounds& part)

@@ -15,6 +15,8 @@ public:
     /// True when a line or text touches the box, or the box lies within an area of wood: a template glued
     /// together must not have a hole where only wood is.
     bool touches(const Bounds& box) const;
+    /// True when a line or text touches the box.
+    bool crosses(const Bounds& box) const;
     Bounds extent() const { return m_extent; }
     bool empty() const { return m_extent.empty(); }
 

@@ -48,6 +48,7 @@ ParameterRow::ParameterRow(PlanDocument& document, const ParameterRef& ref, QWid
     m_message->setAccessibleName(tr("%1: message").arg(name));
     m_message->hide();
 
+    m_reset->setObjectName(QStringLiteral("reset"));
     m_reset->setAutoRaise(true);
     m_reset->setMinimumSize(kLeastTarget, kLeastTarget);
     m_reset->setAccessibleName(tr("%1: back to the default").arg(name));

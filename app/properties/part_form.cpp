@@ -7,10 +7,10 @@
 #include "app/properties/part_keys.h"
 #include "app/style/fonts.h"
 #include "app/style/verdict_mark.h"
+#include "app/style/wrapping_button.h"
 #include "app/text/texts.h"
 
 #include <QLabel>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -83,6 +83,7 @@ void PartForm::showPart()
     }
     m_lines->addStretch();
     layout()->addWidget(m_body);
+    m_body->show();
     refresh();
 }
 
@@ -113,10 +114,9 @@ void PartForm::addRows()
 
 QPushButton* PartForm::button(const QString& text, const QString& tip)
 {
-    auto* made = new QPushButton(text, m_body);
+    auto* made = new WrappingButton(text, m_body);
     made->setToolTip(tip);
-    made->setAutoDefault(false);
-    m_lines->addWidget(made, 0, Qt::AlignLeft);
+    m_lines->addWidget(made);
     return made;
 }
 
@@ -152,6 +152,7 @@ void PartForm::buildDerived(const std::vector<DerivedValue>& own)
     }
     m_derivedKeys.clear();
     m_amounts.clear();
+    m_derived->hide();
     auto* lines = new QVBoxLayout(m_derived);
     lines->setContentsMargins(0, 6, 0, 0);
     lines->setSpacing(3);
@@ -174,6 +175,7 @@ void PartForm::buildDerived(const std::vector<DerivedValue>& own)
         m_derivedKeys.push_back(value.key);
         m_amounts.push_back(amount);
     }
+    m_derived->show();
 }
 
 void PartForm::refresh()

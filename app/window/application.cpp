@@ -2,7 +2,6 @@
 
 #include "app/style/palette.h"
 #include "app/window/main_window.h"
-#include "app/window/notice_bar.h"
 
 #include "resources/resource_init.h"
 
@@ -11,6 +10,8 @@
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QTranslator>
+
+#include <algorithm>
 
 namespace lidwright {
 
@@ -40,21 +41,26 @@ int runWindow(int argc, char** argv)
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lidwright"));
     QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/lidwright.svg")));
     translate(app);
-    applyReadableHighlight(app);
+    const QPalette readable = withReadableHighlight(QApplication::palette());
+    QPalette ours;
+    for (const auto group : {QPalette::Active, QPalette::Inactive})
+        for (const auto role : {QPalette::Highlight, QPalette::HighlightedText})
+            ours.setColor(group, role, readable.color(group, role));
+    // Only these roles are set: the rest goes on following the desktop.
+    QApplication::setPalette(ours);
 
     Settings settings(Settings::standardFile());
     MainWindow window(settings, Autosave::standardFolder());
     window.show();
 
-    QString wanted;
+    // A sample stands on the board first, so that a file that cannot be opened leaves no empty window.
+    window.files().openSample(QLatin1String(kFirstSample));
     const QStringList arguments = QCoreApplication::arguments().mid(1);
-    for (const QString& argument : arguments)
-        if (wanted.isEmpty() && !argument.startsWith(QLatin1Char('-'))) wanted = argument;
-    const bool drawing = wanted.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive);
-    if (wanted.isEmpty() || drawing || !window.files().openPath(wanted))
-        window.files().openSample(QLatin1String(kFirstSample), FileFlow::Notices::Keep);
+    const auto wanted = std::find_if(arguments.begin(), arguments.end(), [](const QString& argument) {
+        return !argument.startsWith(QLatin1Char('-'));
+    });
     window.offerLeftOvers();
-    if (drawing) window.importArtwork(wanted);
+    if (wanted != arguments.end()) window.openAny(*wanted);
     return QApplication::exec();
 }
 

@@ -87,14 +87,14 @@ void FileFlow::begin(Plan plan, const QString& path, const QStringList& notes)
 
 bool FileFlow::save()
 {
-    if (!commitTyping()) return false;
+    commitTyping();
     if (m_document.filePath().isEmpty()) return saveAs();
     return mayReplaceChanged(m_document.filePath()) && saveTo(m_document.filePath());
 }
 
 bool FileFlow::saveAs()
 {
-    if (!commitTyping()) return false;
+    commitTyping();
     QString suggested = m_document.filePath();
     if (suggested.isEmpty()) {
         // A title may hold what a file name must not.
@@ -144,7 +144,6 @@ bool FileFlow::mayReplaceChanged(const QString& path)
 bool FileFlow::mayLeave()
 {
     m_document.endDrag();
-    // A value that cannot be read is no change yet; it does not hold anybody up.
     commitTyping();
     if (!m_document.modified()) return true;
     QMessageBox box(QMessageBox::Warning, tr("Unsaved work"),
@@ -181,10 +180,11 @@ void FileFlow::close()
     m_lock.release();
 }
 
-bool FileFlow::commitTyping()
+void FileFlow::commitTyping()
 {
-    auto* edit = qobject_cast<TypedEdit*>(QApplication::focusWidget());
-    return !edit || edit->commit();
+    // A value that cannot be read stays marked in its field; it is no change yet and holds nobody up.
+    Q_EMIT aboutToRead();
+    if (auto* edit = qobject_cast<TypedEdit*>(QApplication::focusWidget())) edit->commit();
 }
 
 bool FileFlow::ask(const QString& question, const QString& detail, const QString& yes)

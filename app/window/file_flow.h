@@ -44,13 +44,15 @@ Q_SIGNALS:
     void told(const QString& message, const QString& topic);
     /// A save failed; another name may help.
     void saveFailed(const QString& message);
+    /// The plan is about to be written or left: what is being typed belongs to it.
+    void aboutToRead();
     /// Another plan is on the board.
     void started();
 
 private:
     void begin(Plan plan, const QString& path, const QStringList& notes);
     bool saveTo(const QString& path);
-    bool commitTyping();
+    void commitTyping();
     bool mayReplaceChanged(const QString& path);
     bool ask(const QString& question, const QString& detail, const QString& yes);
 

@@ -25,6 +25,9 @@
 #include <QSplitter>
 #include <QWhatsThis>
 
+#include <algorithm>
+#include <utility>
+
 // What belongs together through the window: commands, document, views.
 
 namespace lidwright {
@@ -51,6 +54,7 @@ void MainWindow::wireFile()
         m_notices->show(message, QStringLiteral("save"),
                         {{tr("Save &as..."), [this] { m_files->saveAs(); }}});
     });
+    connect(m_files, &FileFlow::aboutToRead, m_parts, &PartsPanel::commitPending);
     connect(m_files, &FileFlow::started, this, [this] {
         // What was said about the plan before does not concern this one.
         for (const char* topic : {"open", "lock", "notes", "save", "refused"})
@@ -129,6 +133,7 @@ void MainWindow::wireAdd()
     on(Command::BoxOutline, outline);
     connect(m_parts, &PartsPanel::addArtworkWanted, this, artwork);
     connect(m_parts, &PartsPanel::boxOutlineWanted, this, outline);
+    connect(m_parts, &PartsPanel::paintUsesWanted, this, &MainWindow::choosePaintUses);
     const auto next = [](const char* list, std::size_t count) {
         return QStringLiteral("%1.%2").arg(QLatin1String(list)).arg(count + 1);
     };
@@ -157,6 +162,13 @@ void MainWindow::wireViews()
 {
     connect(m_board, &BoardWidget::caption, m_status, &StatusStrip::setCaption);
     connect(m_board, &BoardWidget::zoomChanged, m_status, &StatusStrip::setZoom);
+    connect(m_board, &BoardWidget::partActivated, this, [this](const QString& part) {
+        const auto parameters = parametersOf(m_document.plan(), part.toStdString());
+        if (parameters.empty()) return;
+        m_partsSide->setFolded(false);
+        m_document.select(part);
+        m_parts->focusParameter(QString::fromStdString(parameters.front().key()));
+    });
     connect(m_findings, &FindingsPanel::placesWanted, m_board, &BoardWidget::showPlaces);
     connect(m_steps, &FirstSteps::wanted, this,
             [this](FirstSteps::Step step) { goToStep(static_cast<int>(step)); });
@@ -338,6 +350,7 @@ void MainWindow::exportPicture()
 
 void MainWindow::openPaper()
 {
+    m_parts->commitPending();
     PaperDialog dialog(m_document.plan(), m_document.filePath(), m_settings, this);
     connect(&dialog, &PaperDialog::paperMade, m_steps, &FirstSteps::setPaperMade);
     dialog.exec();

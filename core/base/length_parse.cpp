@@ -378,12 +378,12 @@ Result<double> parseLength(std::string_view text, const UnitStyle& style)
     return parse(text, style.decimalMark, setting);
 }
 
-Result<double> parseNumber(std::string_view text, bool angle)
+Result<double> parseNumber(std::string_view text, bool angle, char decimalMark)
 {
     Setting setting;
     setting.lengths = false;
     setting.degrees = angle;
-    return parse(text, '.', setting);
+    return parse(text, decimalMark, setting);
 }
 
 }  // namespace lidwright

@@ -30,9 +30,10 @@ namespace lidwright {
 Result<double> parseLength(std::string_view text, const UnitStyle& style);
 
 /// The same grammar for plain numbers (angles in degrees, counts, ratios): units are refused, except
-/// a degree sign or "deg" where `angle` is true. Both decimal marks are read; the point counts as the
-/// writer's own, so 1.125 is read and 1,125 is refused as it could be 1125. The result is finite.
-Result<double> parseNumber(std::string_view text, bool angle = false);
+/// a degree sign or "deg" where `angle` is true. Both decimal marks are read; `decimalMark` is the
+/// writer's own: where it is the point, 1.125 is read and 1,125 is refused as it could be 1125. The result
+/// is finite.
+Result<double> parseNumber(std::string_view text, bool angle = false, char decimalMark = '.');
 
 inline constexpr int kLengthTextLimit = 200;
 

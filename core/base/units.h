@@ -6,8 +6,14 @@ inline constexpr double kMillimetresPerInch = 25.4;  // exact, international inc
 inline constexpr double kPi = 3.14159265358979323846;
 
 /// Degrees at the surface, radians in formulas.
-constexpr double radians(double degrees) { return degrees * kPi / 180.0; }
-constexpr double degrees(double radians) { return radians * 180.0 / kPi; }
+constexpr double radians(double degrees)
+{
+    return degrees * kPi / 180.0;
+}
+constexpr double degrees(double radians)
+{
+    return radians * 180.0 / kPi;
+}
 
 /// How lengths are spoken on screen and paper. Inside it is always millimetres.
 enum class LengthUnit { Millimetre, InchDecimal, InchFraction };
@@ -15,9 +21,9 @@ enum class LengthUnit { Millimetre, InchDecimal, InchFraction };
 /// The user's way of writing lengths.
 struct UnitStyle {
     LengthUnit unit = LengthUnit::Millimetre;
-    int decimals = 1;       ///< for millimetres; decimal inches show two more
-    int denominator = 64;   ///< finest inch fraction: 16, 32 or 64
-    char decimalMark = '.'; ///< '.' or ','
+    int decimals = 1;        ///< for millimetres; decimal inches show two more
+    int denominator = 64;    ///< finest inch fraction: 16, 32 or 64
+    char decimalMark = '.';  ///< '.' or ','
 
     bool operator==(const UnitStyle&) const = default;
 };

@@ -7,8 +7,8 @@
 namespace lidwright {
 namespace {
 
-constexpr double kBetweenViews = 12;  // mm on paper
-constexpr double kAround = 8;         // bare paper around everything, mm on paper
+constexpr double kBetweenViews = 12;    // mm on paper
+constexpr double kAround = 8;           // bare paper around everything, mm on paper
 constexpr std::size_t kMostTitle = 48;  // characters of title and maker
 
 const char* labelOf(View view)
@@ -68,7 +68,8 @@ void put(Drawn&& drawn, Point origin, BoardSheet& board)
     board.sheet.extent.include(e);
     board.sheet.elements.reserve(board.sheet.elements.size() + drawn.elements.size());
     for (Element& element : drawn.elements)
-        board.sheet.elements.push_back(origin == Point{} ? std::move(element) : moved(std::move(element), origin));
+        board.sheet.elements.push_back(origin == Point{} ? std::move(element)
+                                                         : moved(std::move(element), origin));
     board.views.push_back(std::move(drawn.placed));
 }
 
@@ -80,21 +81,21 @@ std::vector<Element> titleBlock(const Plan& plan, const BoardOptions& options, P
     double y = corner.y;
     const auto line = [&](const std::string& words, double height) {
         if (words.empty()) return;
-        y -= height * p;
+        y -= (out.empty() ? 1 : kLinePitch) * height * p;
         out.push_back({"sheet", "words", Text{{corner.x, y}, words, height, 0, Anchor::Left}});
-        y -= (kLinePitch - 1) * height * p;
     };
     line(shortened(plan.sheet.title, kMostTitle), 5);
     line(shortened(plan.sheet.maker, kMostTitle), 3.5);
     line(unitNote(options.style), 2.5);
     constexpr double kSign = 8;  // mm on paper
-    y -= (kSign + 2) * p;
+    y -= (kSign + 4) * p;
     for (Element& e : projectionSign(options.projection, kSign * p))
         out.push_back(moved(std::move(e), {corner.x + 1.2 * p, y}));
     return out;
 }
 
-void addTitleBlock(const Plan& plan, const BoardOptions& options, const PlacedView& rightEnd, BoardSheet& board)
+void addTitleBlock(const Plan& plan, const BoardOptions& options, const PlacedView& rightEnd,
+                   BoardSheet& board)
 {
     const double gap = kBetweenViews * options.paper;
     std::vector<Element> block = titleBlock(plan, options, {rightEnd.extent.minX, 0});
@@ -102,9 +103,10 @@ void addTitleBlock(const Plan& plan, const BoardOptions& options, const PlacedVi
     for (const Element& e : block)
         size.include(elementBounds(e, options.paper));
     // In the corner that the end view leaves free beside the top view.
-    const double y = options.projection == Projection::FirstAngle
-                         ? std::min(board.sheet.extent.minY - size.minY, rightEnd.extent.minY - gap - size.maxY)
-                         : std::max(board.sheet.extent.maxY - size.maxY, rightEnd.extent.maxY + gap - size.minY);
+    const double y =
+        options.projection == Projection::FirstAngle
+            ? std::min(board.sheet.extent.minY - size.minY, rightEnd.extent.minY - gap - size.maxY)
+            : std::max(board.sheet.extent.maxY - size.maxY, rightEnd.extent.maxY + gap - size.minY);
     for (Element& e : block) {
         board.sheet.elements.push_back(moved(std::move(e), {0, y}));
         board.sheet.extent.include(elementBounds(board.sheet.elements.back(), options.paper));
@@ -129,7 +131,8 @@ void placeAll(const Plan& plan, const ViewInput& in, BoardSheet& board)
     Drawn head = drawView(View::HeadEnd, in);
     Drawn tail = drawView(View::TailEnd, in);
 
-    // First angle: seen from above drawn below, seen from the left drawn at the right; third angle the opposite.
+    // First angle: seen from above drawn below, seen from the left drawn at the right; third angle the
+    // opposite.
     const Bounds& t = top.placed.extent;
     const Bounds& s = section.placed.extent;
     const double sectionY = first ? t.maxY + gap - s.minY : t.minY - gap - s.maxY;

@@ -10,9 +10,9 @@ namespace lidwright {
 /// One view on the board and how its plane lies on the sheet.
 struct PlacedView {
     View view = View::Top;
-    Point origin;           ///< sheet place of the view plane's (0, 0)
-    /// One axis runs backwards: in the head-end view y runs to the left; in the under view y runs down, so that
-    /// stations stay in line with the section (the lid is turned over about its length).
+    Point origin;  ///< sheet place of the view plane's (0, 0)
+    /// One axis runs backwards: in the head-end view y runs to the left; in the under view y runs down, so
+    /// that stations stay in line with the section (the lid is turned over about its length).
     bool mirrored = false;
     Bounds extent;      ///< on the sheet, with its dimensions and words
     std::string label;  ///< marked English: "Top view"
@@ -28,7 +28,7 @@ private:
 struct BoardOptions {
     UnitStyle style;
     Projection projection = Projection::FirstAngle;
-    bool under = false;        ///< show the under view in the top view's place
+    bool under = false;  ///< show the under view in the top view's place
     bool dimensions = true;
     std::optional<View> only;  ///< a single view
     double paper = 2;          ///< drawing millimetres per paper millimetre, sets text and gap sizes; above 0

@@ -28,8 +28,8 @@ void drawCutOuts(ViewPen& pen, const Layout& layout);
 inline constexpr double kCentreOverrun = 3;
 /// Space kept beside the views for the ends of the cutting plane, mm on paper.
 inline constexpr double kCuttingPlaneRoom = 8;
-/// The nut is drawn as a strip of this width and stands this much above the fretboard: mm, common practice, no
-/// source; nothing is measured from it but its front edge.
+/// The nut is drawn as a strip of this width and stands this much above the fretboard: mm, common practice,
+/// no source; nothing is measured from it but its front edge.
 inline constexpr double kNutDrawn = 5;
 inline constexpr double kNutAboveFretboard = 1;
 

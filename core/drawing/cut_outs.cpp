@@ -31,8 +31,9 @@ void drawCutOuts(ViewPen& pen, const Layout& layout)
     std::stable_sort(all.begin(), all.end(), [](const Shown& a, const Shown& b) { return a.size > b.size; });
     for (const Shown& s : all) {
         const std::string part = "art." + std::to_string(s.piece + 1);
-        const FillKind kind =
-            s.hole ? FillKind::Wood : s.engraved ? FillKind::Engraved : FillKind::CutThrough;
+        const FillKind kind = s.hole       ? FillKind::Wood
+                              : s.engraved ? FillKind::Engraved
+                                           : FillKind::CutThrough;
         pen.fill(part, "artwork", *s.ring, kind);
         if (s.engraved) pen.outline(part, "artwork", *s.ring, LineKind::Narrow);
     }

@@ -8,9 +8,9 @@ namespace {
 // All in mm on paper. Gap and overrun are 8 narrow line widths (ISO 129-1, from memory).
 constexpr double kExtensionGap = 2;
 constexpr double kExtensionOverrun = 2;
-constexpr double kTick = 3;      // length of the oblique stroke, common practice
-constexpr double kTextGap = 0.9;  // words above their line, common practice
-constexpr double kTextPad = 1.4;  // words to the extension lines beside them
+constexpr double kTick = 3;         // length of the oblique stroke, common practice
+constexpr double kTextGap = 0.9;    // words above their line, common practice
+constexpr double kTextPad = 1.4;    // words to the extension lines beside them
 constexpr double kLineOverrun = 1;  // of the dimension line beyond oblique strokes
 
 /// The frame of one dimension: along a->b, left of it, and how the words run.
@@ -20,9 +20,9 @@ struct Frame {
     Point textAlong{1, 0};
     Point textUp{0, 1};
     double span = 0;
-    double width = 0;   // of the words
-    double shift = 0;   // of their middle along a->b
-    Point middle;       // of the dimension line
+    double width = 0;  // of the words
+    double shift = 0;  // of their middle along a->b
+    Point middle;      // of the dimension line
 };
 
 Frame frameOf(const Dimension& d, double paper)
@@ -72,11 +72,11 @@ std::vector<Element> dimensionElements(const Dimension& d, const std::string& pa
         const double whole = away + reach;
         if (whole <= 0) return;
         const double gap = std::min(kExtensionGap * paper, whole / 3);
-        line(feature + side * (gap - reach) * f.left, feature + side * (away + kExtensionOverrun * paper) * f.left,
-             LineKind::Narrow);
+        line(feature + side * (gap - reach) * f.left,
+             feature + side * (away + kExtensionOverrun * paper) * f.left, LineKind::Narrow);
     };
-    extension(d.a, d.reachA);
-    extension(d.b, d.reachB);
+    if (d.lineA) extension(d.a, d.reachA);
+    if (d.lineB) extension(d.b, d.reachB);
 
     const double over = kLineOverrun * paper;
     const double from = std::min(-f.span / 2 - over, f.shift - f.width / 2);

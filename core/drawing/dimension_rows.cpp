@@ -16,7 +16,8 @@ constexpr double kTouching = 1e-6;  // mm; rows may share an extension line
 
 }  // namespace
 
-void DimensionRows::add(const std::string& part, Point a, Point b, const std::string& words, const std::string& key)
+void DimensionRows::add(const std::string& part, Point a, Point b, const std::string& words,
+                        const std::string& key)
 {
     Item item;
     item.part = part;
@@ -102,7 +103,8 @@ void DimensionRows::clearWords(std::vector<Item>& items) const
             return std::none_of(items.begin(), items.end(), [&](const Item& other) {
                 if (&other == &item) return false;
                 if (other.row == item.row) return disturbs(moved, other);
-                return other.row > item.row && ((other.low > from && other.low < to) || (other.high > from && other.high < to));
+                return other.row > item.row &&
+                       ((other.low > from && other.low < to) || (other.high > from && other.high < to));
             });
         };
         for (const double place : placesOfWords(item))
@@ -132,19 +134,50 @@ Dimension DimensionRows::dimensionOf(const Item& item) const
     return d;
 }
 
+/// Where several start from one station, the farthest draws the line for all: lines over lines print too
+/// wide.
+void DimensionRows::shareExtensionLines(const std::vector<Item>& items, std::vector<Dimension>& dimensions)
+{
+    const auto station = [&](std::size_t end) {
+        return end % 2 == 0 ? items[end / 2].low : items[end / 2].high;
+    };
+    const auto reach = [&](std::size_t end) -> double& {
+        return end % 2 == 0 ? dimensions[end / 2].reachA : dimensions[end / 2].reachB;
+    };
+    for (std::size_t e = 0; e < 2 * items.size(); ++e) {
+        std::size_t best = e;
+        for (std::size_t f = 0; f < 2 * items.size(); ++f)
+            if (std::abs(station(e) - station(f)) < kTouching && items[f / 2].row > items[best / 2].row)
+                best = f;
+        // Of several as far out, the first.
+        for (std::size_t f = 0; f < best; ++f)
+            if (std::abs(station(e) - station(f)) < kTouching && items[f / 2].row == items[best / 2].row)
+                best = f;
+        if (best == e) continue;
+        reach(best) = std::max(reach(best), reach(e));
+        (e % 2 == 0 ? dimensions[e / 2].lineA : dimensions[e / 2].lineB) = false;
+    }
+}
+
 std::vector<Element> DimensionRows::place() const
 {
     std::vector<Item> items = m_items;
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) {
-        // Equal spans, as of mirrored parts, keep the order in which they were given, whatever their last bits.
+        // Equal spans, as of mirrored parts, keep the order in which they were given, whatever their last
+        // bits.
         constexpr double kPerMillimetre = 1e5;
-        return std::llround((a.high - a.low) * kPerMillimetre) < std::llround((b.high - b.low) * kPerMillimetre);
+        return std::llround((a.high - a.low) * kPerMillimetre) <
+               std::llround((b.high - b.low) * kPerMillimetre);
     });
     assignRows(items);
     clearWords(items);
-    std::vector<Element> out;
+    std::vector<Dimension> dimensions;
     for (const Item& item : items)
-        out.push_back({item.part, "dimensions", dimensionOf(item)});
+        dimensions.push_back(dimensionOf(item));
+    shareExtensionLines(items, dimensions);
+    std::vector<Element> out;
+    for (std::size_t i = 0; i < items.size(); ++i)
+        out.push_back({items[i].part, "dimensions", std::move(dimensions[i])});
     return out;
 }
 

@@ -32,7 +32,7 @@ public:
 private:
     struct Item {
         std::string part;
-        Point a, b;  ///< a lies left of or below b
+        Point a, b;                ///< a lies left of or below b
         double low = 0, high = 0;  ///< along the side
         std::string words;
         std::string key;
@@ -53,6 +53,7 @@ private:
     void assignRows(std::vector<Item>& items) const;
     void clearWords(std::vector<Item>& items) const;
     Dimension dimensionOf(const Item& item) const;
+    static void shareExtensionLines(const std::vector<Item>& items, std::vector<Dimension>& dimensions);
 };
 
 }  // namespace lidwright

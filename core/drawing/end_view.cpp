@@ -55,7 +55,8 @@ void drawNeckEnd(ViewPen& pen, const ViewInput& in, bool head)
 {
     const Layout& l = in.layout;
     const double half = in.plan.neck.width / 2;
-    pen.area("neck", "neck", upright(l.neckY - half, l.neckY + half, l.neckZ), FillKind::WoodEnd, LineKind::Visible);
+    pen.area("neck", "neck", upright(l.neckY - half, l.neckY + half, l.neckZ), FillKind::WoodEnd,
+             LineKind::Visible);
     if (!head || l.fretboardOutline.empty()) return;
     const Bounds board = bounds(l.fretboardOutline);
     pen.area("fretboard", "fretboard", upright(board.minY, board.maxY, l.fretboardZ), FillKind::Fretboard,
@@ -86,7 +87,8 @@ void drawOpeningDimensions(ViewPen& pen, const EndWallLayout& wall, bool head)
     DimensionRows beside(Side::Right, now.maxX, pen.paper());
     pen.row(beside, "box", {corner, wall.wall.low}, {side, opening.low}, "");
     pen.row(beside, "box", {side, opening.low}, {corner, wall.wall.high}, key + "depth");
-    if (!wall.notch) pen.row(beside, "box", {side, wall.opening.high}, {corner, wall.wall.high}, key + "strip");
+    if (!wall.notch)
+        pen.row(beside, "box", {side, wall.opening.high}, {corner, wall.wall.high}, key + "strip");
     pen.add(beside);
 }
 
@@ -112,10 +114,12 @@ void drawEndView(ViewPen& pen, const ViewInput& in, bool head)
     const double over = pen.paper(kCentreOverrun);
     pen.line("box", "centre", {{0, now.minY - over}, {0, now.maxY + over}}, LineKind::Centre);
     if (l.neckY != 0)
-        pen.line("neck", "centre", {{l.neckY, l.neckZ.low - over}, {l.neckY, now.maxY + over}}, LineKind::Centre);
+        pen.line("neck", "centre", {{l.neckY, l.neckZ.low - over}, {l.neckY, now.maxY + over}},
+                 LineKind::Centre);
     if (wall.crossed) drawOpeningDimensions(pen, wall, head);
     drawSelectedDimensions(pen, in);
-    pen.text("", "words", {0, now.maxY + over + pen.paper(3)}, head ? "Head end" : "Tail end", 3.5, Anchor::Middle);
+    pen.text("", "words", {0, now.maxY + over + pen.paper(3)}, head ? "Head end" : "Tail end", 3.5,
+             Anchor::Middle);
 }
 
 }  // namespace lidwright

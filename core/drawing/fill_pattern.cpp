@@ -25,7 +25,8 @@ struct Family {
 /// The same unsettled number in [0, 1) for the same line, every time.
 double unsettled(std::int64_t index, std::uint64_t salt)
 {
-    std::uint64_t h = static_cast<std::uint64_t>(index) * 0x9E3779B97F4A7C15ULL + salt * 0xD1B54A32D192ED03ULL;
+    std::uint64_t h =
+        static_cast<std::uint64_t>(index) * 0x9E3779B97F4A7C15ULL + salt * 0xD1B54A32D192ED03ULL;
     h ^= h >> 31U;
     h *= 0xBF58476D1CE4E5B9ULL;
     h ^= h >> 29U;
@@ -119,7 +120,8 @@ private:
                 const double v = height(n, spacing);
                 // Half-open, so that a vertex on the line counts once.
                 if (v < a.y || v >= b.y) continue;
-                crossings[static_cast<std::size_t>(n - first)].push_back(a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y));
+                crossings[static_cast<std::size_t>(n - first)].push_back(a.x + (b.x - a.x) * (v - a.y) /
+                                                                                   (b.y - a.y));
             }
         }
     }

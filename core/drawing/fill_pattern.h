@@ -12,8 +12,8 @@ std::vector<Polyline> fillPattern(const Ring& ring, FillKind kind, double paper)
 
 inline constexpr int kMostPatternLines = 4000;
 
-/// Width of pattern lines, mm on paper: 0.13, the thinnest of ISO 128-2, for grain, which must not be taken for
-/// edges; the narrow line for hatching.
+/// Width of pattern lines, mm on paper: 0.13, the thinnest of ISO 128-2, for grain, which must not be taken
+/// for edges; the narrow line for hatching.
 double patternLineWidth(FillKind kind);
 
 }  // namespace lidwright

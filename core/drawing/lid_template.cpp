@@ -44,12 +44,12 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
 {
     const Layout& l = in.layout;
     for (const Ring& ring : l.artField.rings)
-        pen.outline("lid", "margin", ring, LineKind::Narrow);
+        pen.outline("lid", "margin", ring, LineKind::Phantom);
     const SplitLine neck = splitByRing(l.neckOutline, l.lidOutline);
     for (const Polyline& line : neck.inside)
         pen.line("neck", "hidden", line, LineKind::Hidden);
-    pen.outline("bridge", "bridge", l.bridgeOutline, LineKind::Narrow);
-    pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Narrow);
+    pen.outline("bridge", "bridge", l.bridgeOutline, LineKind::Phantom);
+    pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Centre);
     pen.line("lid", "centre", {{lid.minX - 4, 0}, {lid.maxX + 4, 0}}, LineKind::Centre);
     if (l.neckY != 0)
         pen.line("neck", "centre", {{lid.minX - 4, l.neckY}, {lid.maxX + 4, l.neckY}}, LineKind::Centre);
@@ -61,7 +61,7 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
     }
     const double inset = std::max(in.plan.lid.edgeMargin / 2, 3.0);
     const double length = std::min(60.0, lid.width() / 4);
-    const Point grain{lid.centre().x, lid.minY + inset};
+    const Point grain{lid.centre().x, lid.maxY - inset};
     pen.addAt(grain, grainArrow("lid", length, 1));
     pen.text("lid", "grain", {grain.x + length / 2 + 3, grain.y - 1.25}, "grain", 2.5, Anchor::Left, 0, true);
 }
@@ -110,9 +110,14 @@ std::vector<NoteLine> notes(const ViewInput& in)
     }
     if (cut) out.push_back({"Cut-outs: saw inside the line, leave the line. No kerf is taken off.", 2.5});
     if (engraved) out.push_back({"Hatched: engraved, not cut through.", 2.5});
-    out.push_back({"Dashed: the neck underneath. Do not cut the bridge, its saddle line or the edge margin.", 2.5});
-    out.push_back({"Laser or scroll saw: ventilation, eye protection; follow the maker's instructions and local rules.",
-                   2.5});
+    out.push_back(
+        {"Broken lines are not cut: dashed, the neck underneath; double-dotted, bridge and edge margin; "
+         "dotted, "
+         "centre and saddle line.",
+         2.5});
+    out.push_back(
+        {"Laser or scroll saw: ventilation, eye protection; follow the maker's instructions and local rules.",
+         2.5});
     return out;
 }
 
@@ -123,7 +128,8 @@ Sheet lidTemplate(const ViewInput& in)
     ViewPen pen(View::Top, false, in);
     const Bounds lid = bounds(in.layout.lidOutline);
     if (lid.empty()) {
-        addNotes(pen, 0, {{in.plan.sheet.title, 5}, {"The plan leaves no lid: the walls meet in the middle.", 3.5}});
+        addNotes(pen, 0,
+                 {{in.plan.sheet.title, 5}, {"The plan leaves no lid: the walls meet in the middle.", 3.5}});
         return templateOf(pen, in.plan.sheet.title + ": lid");
     }
     drawEngraving(pen, in.layout);

@@ -26,7 +26,8 @@ void drawEndWall(ViewPen& pen, const Layout& l, const EndWallLayout& wall)
         drawCutArea(pen, "box", x0, x1, wall.wall, FillKind::WoodEnd);
         return;
     }
-    drawCutArea(pen, "box", x0, x1, {wall.wall.low, std::max(wall.wall.low, wall.opening.low)}, FillKind::WoodEnd);
+    drawCutArea(pen, "box", x0, x1, {wall.wall.low, std::max(wall.wall.low, wall.opening.low)},
+                FillKind::WoodEnd);
     if (!wall.notch) drawCutArea(pen, "box", x0, x1, {wall.opening.high, wall.wall.high}, FillKind::WoodEnd);
 }
 
@@ -78,11 +79,11 @@ void drawStringing(ViewPen& pen, const ViewInput& in)
 {
     const Layout& l = in.layout;
     if (!l.fretboardOutline.empty())
-        pen.area("fretboard", "fretboard", upright(l.nutX, l.fretboardEndX, l.fretboardZ), FillKind::Fretboard,
-                 LineKind::Visible);
+        pen.area("fretboard", "fretboard", upright(l.nutX, l.fretboardEndX, l.fretboardZ),
+                 FillKind::Fretboard, LineKind::Visible);
     const double nutTop = l.fretboardZ.high + kNutAboveFretboard;
-    pen.area("scale", "strings", upright(l.nutX - kNutDrawn, l.nutX, {l.neckZ.high, nutTop}), FillKind::Bridge,
-             LineKind::Visible);
+    pen.area("scale", "strings", upright(l.nutX - kNutDrawn, l.nutX, {l.neckZ.high, nutTop}),
+             FillKind::Bridge, LineKind::Visible);
     // The cut through the bridge on the neck's centre line.
     for (const auto& [from, to] : stretchesAtY({l.bridgeOutline}, l.neckY))
         pen.area("bridge", "bridge", upright(from, to, l.bridgeZ), FillKind::Bridge, LineKind::Visible);
@@ -99,15 +100,15 @@ void drawHeights(ViewPen& pen, const ViewInput& in)
     pen.row(right, "box", {tail, l.walls.low}, {tail, l.walls.high}, "box.height");
     pen.row(right, "lid", {tail, l.lid.low}, {tail, l.lid.high}, "lid.thickness");
     pen.row(right, "box", {tail, l.base.low}, {tail, l.base.high}, "box.base");
-    pen.row(right, "bridge", {bounds(l.bridgeOutline).maxX, 0}, {bounds(l.bridgeOutline).maxX, l.bridgeZ.high},
-            "bridge.height");
+    pen.row(right, "bridge", {bounds(l.bridgeOutline).maxX, 0},
+            {bounds(l.bridgeOutline).maxX, l.bridgeZ.high}, "bridge.height");
     pen.add(right);
 
     DimensionRows left(Side::Left, now.minX, pen.paper());
     pen.row(left, "neck", {l.headEndX, l.neckZ.low}, {l.headEndX, l.neckZ.high}, "neck.thickness");
     if (!l.fretboardOutline.empty())
-        pen.row(left, "fretboard", {l.nutX - kNutDrawn, l.fretboardZ.low}, {l.nutX - kNutDrawn, l.fretboardZ.high},
-                "fretboard.thickness");
+        pen.row(left, "fretboard", {l.nutX - kNutDrawn, l.fretboardZ.low},
+                {l.nutX - kNutDrawn, l.fretboardZ.high}, "fretboard.thickness");
     pen.add(left);
 
     if (in.plan.box.shape != BoxShape::Rectangle || !l.headWall.crossed) return;
@@ -136,7 +137,10 @@ void drawSectionView(ViewPen& pen, const ViewInput& in)
 
     const double clear = pen.paper(12);
     pen.text("", "words", {l.headEndX, std::min(l.walls.low, l.neckZ.low - clear)},
-             in.options.only ? "Long section" : "Long section A\xE2\x80\x93" "A", 3.5, Anchor::Left);
+             in.options.only ? "Long section"
+                             : "Long section A\xE2\x80\x93"
+                               "A",
+             3.5, Anchor::Left);
 }
 
 }  // namespace lidwright

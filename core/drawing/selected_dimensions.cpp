@@ -29,7 +29,8 @@ public:
         m_pen.line(part, "dimensions", {{at.x, at.y - m_pen.paper(2)}, {at.x, at.y + m_pen.paper(2)}},
                    LineKind::Narrow);
         m_pen.dimension(part, {0, at.y}, at, m_away / 4, keyX);
-        if (std::abs(at.y) > 0.01) m_pen.dimension(part, {at.x, 0}, at, at.y > 0 ? m_away / 4 : -m_away / 4, keyY);
+        if (std::abs(at.y) > 0.01)
+            m_pen.dimension(part, {at.x, 0}, at, at.y > 0 ? m_away / 4 : -m_away / 4, keyY);
     }
 
     void hole(std::size_t i)
@@ -86,8 +87,10 @@ public:
             if (laid.part != "corner-blocks") continue;
             // One for all four: they are alike.
             const Bounds b = bounds(laid.outline);
-            m_pen.dimension(laid.part, {b.minX, b.maxY}, {b.maxX, b.maxY}, m_away, "corner-blocks.along-side");
-            m_pen.dimension(laid.part, {b.maxX, b.minY}, {b.maxX, b.maxY}, -m_away, "corner-blocks.along-end");
+            m_pen.dimension(laid.part, {b.minX, b.maxY}, {b.maxX, b.maxY}, m_away,
+                            "corner-blocks.along-side");
+            m_pen.dimension(laid.part, {b.maxX, b.minY}, {b.maxX, b.maxY}, -m_away,
+                            "corner-blocks.along-end");
             return;
         }
     }
@@ -130,9 +133,11 @@ void drawSelectedDimensions(ViewPen& pen, const ViewInput& in)
         const int i = memberOf(part, list);
         return i >= 0 && static_cast<std::size_t>(i) < size ? i : -1;
     };
-    if (const int i = member("hole", in.plan.holes.size()); i >= 0) selected.hole(static_cast<std::size_t>(i));
+    if (const int i = member("hole", in.plan.holes.size()); i >= 0)
+        selected.hole(static_cast<std::size_t>(i));
     if (const int i = member("art", in.plan.art.size()); i >= 0) selected.art(static_cast<std::size_t>(i));
-    if (const int i = member("block", in.plan.blocks.size()); i >= 0) selected.block(static_cast<std::size_t>(i));
+    if (const int i = member("block", in.plan.blocks.size()); i >= 0)
+        selected.block(static_cast<std::size_t>(i));
     if (part == "corner-blocks") selected.cornerBlocks();
     if (view == View::Under) return;
     if (part == "strings") selected.strings();

@@ -94,17 +94,16 @@ const char* word(FillKind kind)
 
 Bounds elementBounds(const Element& element, double paper)
 {
-    return std::visit(
-        Overloaded{[](const Stroke& s) { return bounds(s.points); },
-                   [](const Fill& f) { return bounds(f.ring); },
-                   [&](const Text& t) { return bounds(textOutline(t, paper)); },
-                   [&](const Dimension& d) {
-                       Bounds all;
-                       for (const Element& e : dimensionElements(d, element.part, paper))
-                           all.include(elementBounds(e, paper));
-                       return all;
-                   }},
-        element.what);
+    return std::visit(Overloaded{[](const Stroke& s) { return bounds(s.points); },
+                                 [](const Fill& f) { return bounds(f.ring); },
+                                 [&](const Text& t) { return bounds(textOutline(t, paper)); },
+                                 [&](const Dimension& d) {
+                                     Bounds all;
+                                     for (const Element& e : dimensionElements(d, element.part, paper))
+                                         all.include(elementBounds(e, paper));
+                                     return all;
+                                 }},
+                      element.what);
 }
 
 Element moved(Element element, Point by)

@@ -41,7 +41,8 @@ struct Stroke {
     LineKind kind = LineKind::Visible;
 };
 struct Fill {
-    /// One ring is painted as its own polygon. Cut-outs come as later fills over the wood, never as holes of it.
+    /// One ring is painted as its own polygon. Cut-outs come as later fills over the wood, never as holes of
+    /// it.
     Ring ring;
     FillKind kind = FillKind::Wood;
 };
@@ -54,7 +55,8 @@ struct Text {
     Anchor anchor = Anchor::Middle;
     bool boxed = false;  ///< stands on a piece of bare paper, to be read over what lies below
 };
-/// A linear dimension: extension lines from a and b, the dimension line `offset` mm beside (positive: left of a->b).
+/// A linear dimension: extension lines from a and b, the dimension line `offset` mm beside (positive: left of
+/// a->b).
 struct Dimension {
     Point a, b;
     double offset = 10;
@@ -66,7 +68,8 @@ struct Dimension {
     /// Middle of the words along a->b from the line's middle, drawing mm. At 0 words that are too wide for
     /// the line go beside it by themselves.
     double shift = 0;
-    bool boxed = false;  ///< the words as in Text::boxed
+    bool boxed = false;               ///< the words as in Text::boxed
+    bool lineA = true, lineB = true;  ///< false where another dimension's extension line runs already
 };
 
 struct Element {
@@ -75,7 +78,8 @@ struct Element {
     std::variant<Stroke, Fill, Text, Dimension> what;
 };
 
-/// A drawing in millimetres, y up, elements in painting order. Composed once; screen, paper and files paint it.
+/// A drawing in millimetres, y up, elements in painting order. Composed once; screen, paper and files paint
+/// it.
 struct Sheet {
     std::string title;
     Bounds extent;

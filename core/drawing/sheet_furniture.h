@@ -6,16 +6,17 @@
 namespace lidwright {
 
 /// The sign for first- or third-angle projection: a truncated cone in two views, small to large diameter to
-/// length 1 : 2 : 2 (ISO 5456-2). Its lower left corner is at (0, 0), the large diameter `size` drawing mm; it is
-/// kProjectionSignWidth times as wide.
+/// length 1 : 2 : 2 (ISO 5456-2). Its lower left corner is at (0, 0), the large diameter `size` drawing mm;
+/// it is kProjectionSignWidth times as wide.
 std::vector<Element> projectionSign(Projection projection, double size);
 inline constexpr double kProjectionSignWidth = 2.5;
 
 /// A double-headed arrow along x about (0, 0) that shows the grain, with no word.
 std::vector<Element> grainArrow(const std::string& part, double length, double paper);
 
-/// One end of a cutting plane that runs along x and is looked at toward +y (ISO 128-3): a wide end of the line,
-/// an arrow on to it, the letter. (0, 0) is where the line leaves the part; it goes on to `outward` (-1 left, 1).
+/// One end of a cutting plane that runs along x and is looked at toward +y (ISO 128-3): a wide end of the
+/// line, an arrow on to it, the letter. (0, 0) is where the line leaves the part; it goes on to `outward` (-1
+/// left, 1).
 std::vector<Element> cuttingPlaneEnd(const std::string& letter, double outward, double paper);
 
 /// An open arrowhead of 30 degrees at `tip`, pointing along `direction` (any length but 0).

@@ -6,10 +6,10 @@
 namespace lidwright {
 namespace {
 
-constexpr double kAround = 6;        // mm of bare paper around a template
-constexpr double kAboveNotes = 8;    // mm
-constexpr double kCheckLine = 100;   // mm, measured on the print
-constexpr double kCheckTick = 2.5;   // mm to each side of the check line's ends
+constexpr double kAround = 6;       // mm of bare paper around a template
+constexpr double kAboveNotes = 8;   // mm
+constexpr double kCheckLine = 100;  // mm, measured on the print
+constexpr double kCheckTick = 2.5;  // mm to each side of the check line's ends
 
 }  // namespace
 
@@ -40,21 +40,22 @@ std::vector<NoteLine> wrapped(const std::vector<NoteLine>& lines, double width)
 void addNotes(ViewPen& pen, double left, const std::vector<NoteLine>& lines)
 {
     double y = pen.extent().minY - kAboveNotes;
+    if (!std::isfinite(y)) y = 0;
     std::vector<Element> notes;
     for (const NoteLine& line : lines) {
-        y -= line.height;
+        y -= notes.empty() ? line.height : kLinePitch * line.height;
         notes.push_back({"sheet", "words", Text{{left, y}, line.words, line.height, 0, Anchor::Left}});
-        y -= (kLinePitch - 1) * line.height;
     }
-    y -= 2 * kCheckTick;
+    y -= 3 * kCheckTick;
     const auto line = [&](Point a, Point b) {
         notes.push_back({"", "check", Stroke{{a, b}, false, LineKind::Mark}});
     };
     line({left, y}, {left + kCheckLine, y});
     for (const double x : {left, left + kCheckLine})
         line({x, y - kCheckTick}, {x, y + kCheckTick});
-    notes.push_back({"", "check",
-                     Text{{left + kCheckLine + 3, y - 1.25}, "100 mm: measure before cutting", 2.5, 0, Anchor::Left}});
+    notes.push_back(
+        {"", "check",
+         Text{{left + kCheckLine + 3, y - 1.25}, "100 mm: measure before cutting", 2.5, 0, Anchor::Left}});
     pen.addSheetElements(std::move(notes));
 }
 

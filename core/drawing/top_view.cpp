@@ -49,20 +49,22 @@ void drawCentre(ViewPen& pen, const ViewInput& in)
 {
     const Layout& l = in.layout;
     const double over = pen.paper(kCentreOverrun);
-    pen.line("neck", "centre", {{l.headEndX - over, l.neckY}, {l.tailEndX + over, l.neckY}}, LineKind::Centre);
+    pen.line("neck", "centre", {{l.headEndX - over, l.neckY}, {l.tailEndX + over, l.neckY}},
+             LineKind::Centre);
     // The box's own centre line, where the neck lies beside it.
     if (l.neckY != 0)
         pen.line("box", "centre", {{l.body.minX - over, 0}, {l.body.maxX + over, 0}}, LineKind::Centre);
 }
 
-/// In the edge margin at the bass side, where no artwork may be.
+/// In the edge margin, where no artwork may be, on the side that dimensions along the neck do not cross.
 void drawGrain(ViewPen& pen, const ViewInput& in)
 {
     const Bounds lid = bounds(in.layout.lidOutline);
     if (lid.empty()) return;
     const double length = std::min(pen.paper(24), lid.width() / 4);
     const double inset = std::max(in.plan.lid.edgeMargin / 2, pen.paper(1.5));
-    pen.addAt({lid.centre().x, lid.minY + inset}, grainArrow("lid", length, pen.paper()));
+    const double y = in.stationSide == Side::Above ? lid.minY + inset : lid.maxY - inset;
+    pen.addAt({lid.centre().x, y}, grainArrow("lid", length, pen.paper()));
 }
 
 void drawBridgeDimensions(ViewPen& pen, const ViewInput& in)
@@ -114,9 +116,10 @@ void drawTopView(ViewPen& pen, const ViewInput& in)
 
     const double clear = pen.paper(12);
     const double half = in.plan.neck.width / 2;
-    const Point label = in.stationSide == Side::Above
-                            ? Point{l.headEndX, std::min(l.body.minY, l.neckY - half - clear)}
-                            : Point{l.headEndX, std::max(l.body.maxY, l.neckY + half + clear) - pen.paper(3.5)};
+    const Point label =
+        in.stationSide == Side::Above
+            ? Point{l.headEndX, std::min(l.body.minY, l.neckY - half - clear)}
+            : Point{l.headEndX, std::max(l.body.maxY, l.neckY + half + clear) - pen.paper(3.5)};
     pen.text("", "words", label, "Top view", 3.5, Anchor::Left);
 }
 

@@ -28,15 +28,17 @@ void drawUnderView(ViewPen& pen, const ViewInput& in)
                     pen.outline("art." + std::to_string(i + 1), "hidden", ring, LineKind::Hidden);
 
     const double over = pen.paper(kCentreOverrun);
-    pen.line("neck", "centre", {{l.headEndX - over, l.neckY}, {l.tailEndX + over, l.neckY}}, LineKind::Centre);
+    pen.line("neck", "centre", {{l.headEndX - over, l.neckY}, {l.tailEndX + over, l.neckY}},
+             LineKind::Centre);
     drawStationDimensions(pen, in);
     drawSelectedDimensions(pen, in);
 
     const double clear = pen.paper(12);
     // The view's y runs down the sheet.
-    const Point label = in.stationSide == Side::Above
-                            ? Point{l.headEndX, std::max(l.body.maxY, l.neckY + half + clear)}
-                            : Point{l.headEndX, std::min(l.body.minY, l.neckY - half - clear) + pen.paper(3.5)};
+    const Point label =
+        in.stationSide == Side::Above
+            ? Point{l.headEndX, std::max(l.body.maxY, l.neckY + half + clear)}
+            : Point{l.headEndX, std::min(l.body.minY, l.neckY - half - clear) + pen.paper(3.5)};
     pen.text("", "words", label, "Underside", 3.5, Anchor::Left);
 }
 

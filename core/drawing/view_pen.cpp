@@ -65,7 +65,8 @@ void ViewPen::dimension(const std::string& part, Point a, Point b, double offset
     m_elements.push_back({part, "dimensions", std::move(d)});
 }
 
-void ViewPen::row(DimensionRows& rows, const std::string& part, Point a, Point b, const std::string& key) const
+void ViewPen::row(DimensionRows& rows, const std::string& part, Point a, Point b,
+                  const std::string& key) const
 {
     const Point sa = m_placed.toSheet(a);
     const Point sb = m_placed.toSheet(b);

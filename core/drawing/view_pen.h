@@ -27,11 +27,12 @@ public:
     void fill(const std::string& part, const std::string& layer, const Ring& ring, FillKind kind);
     void outline(const std::string& part, const std::string& layer, const Ring& ring, LineKind kind);
     /// Fill and outline in one.
-    void area(const std::string& part, const std::string& layer, const Ring& ring, FillKind fill, LineKind line);
+    void area(const std::string& part, const std::string& layer, const Ring& ring, FillKind fill,
+              LineKind line);
     void line(const std::string& part, const std::string& layer, const Polyline& points, LineKind kind);
     /// `anchor` and `angle` as they come out on the sheet: words are never mirrored.
-    void text(const std::string& part, const std::string& layer, Point at, const std::string& words, double height,
-              Anchor anchor, double angle = 0, bool boxed = false);
+    void text(const std::string& part, const std::string& layer, Point at, const std::string& words,
+              double height, Anchor anchor, double angle = 0, bool boxed = false);
     /// A single dimension; `offset` to the left of a->b in the view's plane.
     void dimension(const std::string& part, Point a, Point b, double offset, const std::string& key);
 

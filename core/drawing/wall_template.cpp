@@ -37,19 +37,21 @@ void drawWall(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
     const Opening o = openingOf(wall);
     if (wall.notch) {
         pen.line("box", "outline",
-                 {{o.left, z.high}, {wall.minY, z.high}, {wall.minY, z.low}, {wall.maxY, z.low}, {wall.maxY, z.high},
+                 {{o.left, z.high},
+                  {wall.minY, z.high},
+                  {wall.minY, z.low},
+                  {wall.maxY, z.low},
+                  {wall.maxY, z.high},
                   {o.right, z.high}},
                  LineKind::Visible);
-        pen.line("box", "opening", {{o.left, z.high}, {o.left, o.z.low}, {o.right, o.z.low}, {o.right, z.high}},
-                 LineKind::Cut);
+        pen.line("box", "opening",
+                 {{o.left, z.high}, {o.left, o.z.low}, {o.right, o.z.low}, {o.right, z.high}}, LineKind::Cut);
     } else {
         pen.outline("box", "outline", upright(wall.minY, wall.maxY, z), LineKind::Visible);
         pen.outline("box", "opening", upright(o.left, o.right, o.z), LineKind::Cut);
     }
     const double half = in.plan.neck.width / 2;
     pen.outline("neck", "neck", upright(l.neckY - half, l.neckY + half, wall.neck), LineKind::Phantom);
-    const double middle = (o.z.low + o.z.high) / 2;
-    pen.text("neck", "words", {l.neckY, middle - 1.25}, "neck", 2.5, Anchor::Middle, 0, true);
 }
 
 void drawLines(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
@@ -62,6 +64,11 @@ void drawLines(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
     if (l.neckY != 0)
         pen.line("neck", "centre", {{l.neckY, wall.neck.low - kOver}, {l.neckY, wall.wall.high + kOver}},
                  LineKind::Centre);
+    if (wall.crossed) {
+        const Span opening = openingOf(wall).z;
+        pen.text("neck", "words", {l.neckY, (opening.low + opening.high) / 2 - 1.25}, "neck", 2.5,
+                 Anchor::Middle, 0, true);
+    }
     const double y = (wall.minY + std::min(0.0, openingOf(wall).left)) / 2;
     const double length = std::min(40.0, (wall.maxY - wall.minY) / 6);
     const double low = l.base.high + 5;
@@ -95,22 +102,25 @@ void drawMeasures(ViewPen& pen, const EndWallLayout& wall)
 std::vector<NoteLine> notes(const ViewInput& in, const EndWallLayout& wall, bool head)
 {
     const WallOpening& given = head ? in.plan.headOpening : in.plan.tailOpening;
-    const double thickness = in.plan.box.shape == BoxShape::Rectangle ? in.plan.box.endWall : in.plan.box.sideWall;
+    const double thickness =
+        in.plan.box.shape == BoxShape::Rectangle ? in.plan.box.endWall : in.plan.box.sideWall;
     const std::string name = head ? "Head-end wall" : "Tail-end wall";
     std::vector<NoteLine> out{{in.plan.sheet.title, 5},
                               {name + ", outside face seen. Full size.", 3.5},
                               {"Thickness " + lengthWithUnit(thickness, in.options.style) + ". " +
-                                   unitNote(in.options.style) + ". Heights are taken from the wall's top edge.",
+                                   unitNote(in.options.style) + ". The depth is taken from the top edge.",
                                2.5}};
     if (in.plan.box.shape != BoxShape::Rectangle)
-        out.push_back({"The wall is curved: the template shows it seen square on. Hold it flat to transfer.", 2.5});
+        out.push_back(
+            {"The wall is curved: the template shows it seen square on. Hold it flat to transfer.", 2.5});
     if (!wall.crossed)
         out.push_back({"The neck does not cross this wall: there is nothing to cut.", 3.5});
     else if (given.cut)
         out.push_back({"The opening is cut already: it is shown as it stands, to compare.", 3.5});
     else
-        out.push_back({wall.notch ? "Notch: saw inside the line, leave the line; pare to fit the neck."
-                                  : "Mortise: drill and pare inside the line, leave the line; fit to the neck.",
+        out.push_back({wall.notch
+                           ? "Notch: saw inside the line, leave the line; pare to fit the neck."
+                           : "Mortise: drill and pare inside the line, leave the line; fit to the neck.",
                        3.5});
     if (wall.crossed)
         out.push_back({"Opening with " + lengthWithUnit(in.plan.shop.fit, in.options.style) +

@@ -15,15 +15,39 @@ struct Point {
     bool operator==(const Point&) const = default;
 };
 
-constexpr Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y}; }
-constexpr Point operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y}; }
-constexpr Point operator*(double s, Point a) { return {s * a.x, s * a.y}; }
-constexpr Point operator*(Point a, double s) { return s * a; }
-constexpr double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
+constexpr Point operator+(Point a, Point b)
+{
+    return {a.x + b.x, a.y + b.y};
+}
+constexpr Point operator-(Point a, Point b)
+{
+    return {a.x - b.x, a.y - b.y};
+}
+constexpr Point operator*(double s, Point a)
+{
+    return {s * a.x, s * a.y};
+}
+constexpr Point operator*(Point a, double s)
+{
+    return s * a;
+}
+constexpr double dot(Point a, Point b)
+{
+    return a.x * b.x + a.y * b.y;
+}
 /// z of the cross product; positive when b lies counter-clockwise of a.
-constexpr double cross(Point a, Point b) { return a.x * b.y - a.y * b.x; }
-inline double length(Point a) { return std::hypot(a.x, a.y); }
-inline double distance(Point a, Point b) { return length(b - a); }
+constexpr double cross(Point a, Point b)
+{
+    return a.x * b.y - a.y * b.x;
+}
+inline double length(Point a)
+{
+    return std::hypot(a.x, a.y);
+}
+inline double distance(Point a, Point b)
+{
+    return length(b - a);
+}
 
 /// An upright rectangle; empty() until something is included.
 struct Bounds {

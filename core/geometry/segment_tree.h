@@ -9,8 +9,8 @@ namespace lidwright {
 /// The nearest pair of points between two outlines.
 struct Nearest {
     double distance = std::numeric_limits<double>::infinity();  ///< mm, 0 where they cross or touch
-    Point onTree;   ///< the point on the tree's outline
-    Point onQuery;  ///< the point on the outline asked about
+    Point onTree;                                               ///< the point on the tree's outline
+    Point onQuery;                                              ///< the point on the outline asked about
 };
 
 /// Bounding-box tree over the edges of rings: exact nearest-distance answers in microseconds.
@@ -22,7 +22,8 @@ public:
 
     bool empty() const { return m_segments.empty(); }
 
-    /// Exact (to rounding) least distance between the tree's edges and those of `ring`, which may be any size.
+    /// Exact (to rounding) least distance between the tree's edges and those of `ring`, which may be any
+    /// size.
     Nearest nearest(const Ring& ring) const;
     Nearest nearest(Point p) const;
 

@@ -26,12 +26,9 @@ struct Transform {
 /// The map that does `inner` first, then `outer`.
 constexpr Transform operator*(const Transform& outer, const Transform& inner)
 {
-    return {outer.a * inner.a + outer.c * inner.b,
-            outer.b * inner.a + outer.d * inner.b,
-            outer.a * inner.c + outer.c * inner.d,
-            outer.b * inner.c + outer.d * inner.d,
-            outer.a * inner.e + outer.c * inner.f + outer.e,
-            outer.b * inner.e + outer.d * inner.f + outer.f};
+    return {outer.a * inner.a + outer.c * inner.b,           outer.b * inner.a + outer.d * inner.b,
+            outer.a * inner.c + outer.c * inner.d,           outer.b * inner.c + outer.d * inner.d,
+            outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
 }
 
 }  // namespace lidwright

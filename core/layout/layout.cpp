@@ -14,8 +14,10 @@ constexpr double kSameHeight = 1e-6;
 void layoutWallOpening(const Plan& plan, const Layout& layout, const WallOpening& given, EndWallLayout& wall)
 {
     wall.wall = layout.walls;
-    wall.minY = layout.body.minY;
-    wall.maxY = layout.body.maxY;
+    if (!layout.body.empty()) {
+        wall.minY = layout.body.minY;
+        wall.maxY = layout.body.maxY;
+    }
     // A lid laid on covers the wall, so whatever stands above its underside there is cut away with the seat.
     const double neckTop =
         std::min(layout.neckZ.high, plan.lid.seat == LidSeat::OnWalls ? layout.lid.low : layout.neckZ.high);

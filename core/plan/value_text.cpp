@@ -62,9 +62,9 @@ Result<ParameterValue> parseValue(const Parameter& parameter, std::string_view t
         case Quantity::Length:
             return wrap(parseLength(text, style));
         case Quantity::Angle:
-            return wrap(parseNumber(text, true));
+            return wrap(parseNumber(text, true, style.decimalMark));
         default:
-            return wrap(parseNumber(text));
+            return wrap(parseNumber(text, false, style.decimalMark));
     }
 }
 

@@ -149,7 +149,10 @@ private:
         const auto byte = [&](std::size_t k) { return static_cast<unsigned char>(s[k]); };
         const unsigned char c = byte(i);
         if (c < 0x80) return 1;
-        const std::size_t n = c >= 0xF0 && c < 0xF5 ? 4 : c >= 0xE0 && c < 0xF0 ? 3 : c >= 0xC2 && c < 0xE0 ? 2 : 0;
+        const std::size_t n = c >= 0xF0 && c < 0xF5   ? 4
+                              : c >= 0xE0 && c < 0xF0 ? 3
+                              : c >= 0xC2 && c < 0xE0 ? 2
+                                                      : 0;
         if (n == 0 || i + n > s.size()) return 0;
         std::uint32_t code = c & (0x7FU >> n);
         for (std::size_t k = 1; k < n; ++k) {
@@ -157,13 +160,15 @@ private:
             code = (code << 6U) | (byte(i + k) & 0x3FU);
         }
         const bool overlong = (n == 3 && code < 0x800) || (n == 4 && code < 0x10000);
-        const bool barred = (code >= 0xD800 && code < 0xE000) || code > 0x10FFFF || code == 0xFFFE || code == 0xFFFF;
+        const bool barred =
+            (code >= 0xD800 && code < 0xE000) || code > 0x10FFFF || code == 0xFFFE || code == 0xFFFF;
         return overlong || barred ? 0 : n;
     }
 
     void head()
     {
-        m_out += "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"";
+        m_out +=
+            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"";
         number(m_box.width());
         m_out += "mm\" height=\"";
         number(m_box.height());
@@ -171,7 +176,9 @@ private:
         number(m_box.width());
         m_out += ' ';
         number(m_box.height());
-        m_out += "\" font-family=\"sans-serif\" fill=\"none\" stroke-linecap=\"butt\" stroke-linejoin=\"round\">\n<title>";
+        m_out +=
+            "\" font-family=\"sans-serif\" fill=\"none\" stroke-linecap=\"butt\" "
+            "stroke-linejoin=\"round\">\n<title>";
         escaped(m_sheet.title);
         m_out += "</title>\n";
         if (m_options.paper.empty() || !m_options.tinted) return;
@@ -186,10 +193,12 @@ private:
     {
         std::string id;
         for (const char c : name) {
-            const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
+            const bool plain =
+                (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
             id += plain ? c : '-';
         }
-        if (id.empty() || !((id[0] >= 'a' && id[0] <= 'z') || (id[0] >= 'A' && id[0] <= 'Z'))) id = "layer-" + id;
+        if (id.empty() || !((id[0] >= 'a' && id[0] <= 'z') || (id[0] >= 'A' && id[0] <= 'Z')))
+            id = "layer-" + id;
         // A numbered name might itself be a layer's: go on until it is new.
         std::string unique = id;
         for (int& times = m_times[id]; !m_ids.insert(unique).second;)

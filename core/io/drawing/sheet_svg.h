@@ -17,7 +17,8 @@ struct SheetSvgOptions {
 /// The sheet as SVG 1.1, UTF-8, 1 sheet mm = 1 mm: width and height in mm, one user unit = 1 mm, y down, no
 /// transform on any outline. Every run of elements of one layer is a <g> with the layer's name as id (with a
 /// number where the name comes again). Coordinates are rounded to a micrometre and written as short as that
-/// allows. Control characters and bytes that are not UTF-8 become U+FFFD, so the result is always well formed.
+/// allows. Control characters and bytes that are not UTF-8 become U+FFFD, so the result is always well
+/// formed.
 std::string writeSheetSvg(const Sheet& sheet, const SheetSvgOptions& options = {});
 
 }  // namespace lidwright

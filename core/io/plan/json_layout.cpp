@@ -1,6 +1,6 @@
 #include "core/io/plan/json_layout.h"
 
-#include "core/io/plan/json_text.h"
+#include "core/io/plan/json_spelling.h"
 
 #include <algorithm>
 #include <utility>

@@ -1,6 +1,6 @@
 #include "core/io/plan/art_words.h"
 #include "core/io/plan/json_layout.h"
-#include "core/io/plan/json_text.h"
+#include "core/io/plan/json_spelling.h"
 #include "core/io/plan/part_members.h"
 #include "core/io/plan/plan_file.h"
 #include "core/io/plan/unknown_keys.h"
@@ -87,11 +87,10 @@ private:
                 continue;
             }
             const double number = std::get<double>(value);
-            const auto index = static_cast<std::size_t>(number);
             if (p.quantity == Quantity::Flag)
                 m_out.flag(number != 0);
-            else if (p.quantity == Quantity::Choice && number >= 0 && index < p.choices.size())
-                m_out.text(p.choices[index].word);
+            else if (p.quantity == Quantity::Choice)
+                m_out.text(p.choices[static_cast<std::size_t>(number)].word);
             else
                 m_out.number(number);
         }

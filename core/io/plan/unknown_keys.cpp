@@ -1,6 +1,6 @@
 #include "core/io/plan/unknown_keys.h"
 
-#include "core/io/plan/json_text.h"
+#include "core/io/plan/json_spelling.h"
 #include "core/io/plan/plan_file.h"
 
 #include <algorithm>

@@ -2,13 +2,11 @@
 
 #include "core/io/svg/svg_bound_lines.h"
 #include "core/io/svg/svg_dash.h"
-#include "core/io/svg/svg_tangle.h"
+#include "core/io/svg/svg_stroker.h"
 #include "core/io/svg/svg_unite.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstddef>
-#include <iterator>
 #include <utility>
 
 namespace lidwright::svg {
@@ -52,32 +50,15 @@ std::vector<FlatLine> penLines(const SceneShape& shape, const Transform& map, do
     return linesWithin(lines, reachable(reach));
 }
 
-Region stroked(const std::vector<FlatLine>& lines, const LineStyle& line, double width, double tolerance,
-               Budget& budget)
+Region stroked(const std::vector<FlatLine>& lines, const LineStyle& line, double scale, Point axis,
+               double tolerance, Budget& budget)
 {
-    std::vector<Ring> asRings;
-    std::vector<Bounds> boxes;
-    const double reach = width / 2 * std::max(1.5, line.join == Join::Miter ? line.miterLimit : 1.5);
-    for (const FlatLine& piece : lines) {
-        asRings.push_back(piece.points);
-        boxes.push_back(bounds(piece.points).grown(reach));
-    }
-    if (tangled(asRings)) {
-        budget.tangle();
-        return {};
-    }
-    Region all;
-    for (const std::vector<int>& group : clusters(boxes)) {
-        std::vector<Polyline> open;
-        std::vector<Ring> closed;
-        for (const int i : group) {
-            const FlatLine& piece = lines[static_cast<std::size_t>(i)];
-            (piece.closed ? closed : open).push_back(piece.points);
-        }
-        Region part = stroke(open, closed, width, line.join, line.cap, line.miterLimit, tolerance);
-        std::move(part.rings.begin(), part.rings.end(), std::back_inserter(all.rings));
-    }
-    return all;
+    const double half = std::min(line.width * scale / 2, kCoordinateLimit);
+    const PenShape pen{half, line.join, line.cap, line.miterLimit, tolerance, axis};
+    std::vector<Ring> rings;
+    for (const FlatLine& piece : lines)
+        appendPenRings(rings, piece, pen);
+    return fillAll(std::move(rings), FillRule::NonZero, budget);
 }
 
 }  // namespace
@@ -95,9 +76,10 @@ Region paintedLine(const SceneShape& shape, const Transform& map, double toleran
     const Stretch stretch = stretchOf(map);
     const LineStyle& line = *shape.line;
     if (!(stretch.most > 0) || !(line.width > 0)) return {};
-    const double width = line.width * stretch.most;
     if (stretch.least >= stretch.most * (1 - kEven)) {
-        return stroked(penLines(shape, map, stretch.most, tolerance, budget), line, width, tolerance, budget);
+        const Point axis = (1 / stretch.most) * Point{map.a, map.b};
+        return stroked(penLines(shape, map, stretch.most, tolerance, budget), line, stretch.most, axis, tolerance,
+                       budget);
     }
     // An uneven map stretches the pen: painted in the user's units, enlarged until the longer way fits,
     // about the outline's own middle so that the grid's range suffices; then squeezed into place.
@@ -106,8 +88,8 @@ Region paintedLine(const SceneShape& shape, const Transform& map, double toleran
                             Transform::translation(-middle.x, -middle.y);
     const Transform back = map * Transform::translation(middle.x, middle.y) *
                            Transform::scaling(1 / stretch.most, 1 / stretch.most);
-    const Region painted =
-        stroked(penLines(shape, local, stretch.most, tolerance, budget), line, width, tolerance, budget);
+    const Region painted = stroked(penLines(shape, local, stretch.most, tolerance, budget), line, stretch.most,
+                                   {1, 0}, tolerance, budget);
     Region moved = transformed(painted, back);
     for (Ring& ring : moved.rings)
         ring = ringWithin(ring, reachable(0));
@@ -118,7 +100,7 @@ std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, dou
                               Budget& budget)
 {
     std::vector<Ring> rings;
-    for (FlatLine& line : flatten(*shape.outline, map, {tolerance}, budget)) {
+    for (const FlatLine& line : flatten(*shape.outline, map, {tolerance}, budget)) {
         if (line.points.size() < 3) continue;
         const bool meets = distance(line.points.front(), line.points.back()) <= kMeeting;
         if (!line.closed && !meets) continue;

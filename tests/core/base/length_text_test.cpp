@@ -274,6 +274,8 @@ TEST(ParseNumber, PlainNumbersAndAngles)
     EXPECT_EQ(parseNumber("5 mm", true).error().position, 2);
     EXPECT_EQ(parseNumber("5'").error().position, 1);
     EXPECT_EQ(parseNumber("1,125").error().position, 1);
+    EXPECT_DOUBLE_EQ(*parseNumber("1,125", false, ','), 1.125);
+    EXPECT_EQ(parseNumber("1.125", false, ',').error().position, 1);
     EXPECT_EQ(parseNumber("25-1/2").error().position, 2);
     EXPECT_EQ(parseNumber("").error().position, 0);
 }

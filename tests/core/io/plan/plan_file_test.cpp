@@ -63,7 +63,7 @@ TEST(PlanFile, BeginsWithFormatAndVersion)
     EXPECT_THAT(text,
                 StartsWith("{\n  \"format\": \"lidwright-plan\",\n  \"version\": 1,\n  \"units\": \"mm\",\n"
                            "  \"sheet\": {\n    \"title\": \"Box guitar\",\n"));
-    EXPECT_EQ(text.substr(text.size() - 4), "\n}\n");
+    EXPECT_EQ(text.substr(text.size() - 3), "\n}\n");
     EXPECT_EQ(text.find('\r'), std::string::npos);
     EXPECT_THAT(text, HasSubstr("    \"length\": 330,\n"));
     EXPECT_THAT(text, HasSubstr("    \"fit\": 0.2\n"));

@@ -1,4 +1,4 @@
-#include "core/io/plan/json_text.h"
+#include "core/io/plan/json_spelling.h"
 
 #include <array>
 #include <charconv>

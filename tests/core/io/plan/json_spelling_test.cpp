@@ -1,4 +1,4 @@
-#include "core/io/plan/json_text.h"
+#include "core/io/plan/json_spelling.h"
 
 #include <gtest/gtest.h>
 
@@ -26,7 +26,7 @@ std::string stringText(std::string_view text)
 
 constexpr Limits kLimits{1 << 20, 8, 1000, 1000};
 
-TEST(JsonText, NumbersAreShortAndInTheCLocale)
+TEST(JsonSpelling, NumbersAreShortAndInTheCLocale)
 {
     EXPECT_EQ(numberText(0), "0");
     EXPECT_EQ(numberText(330), "330");
@@ -38,7 +38,7 @@ TEST(JsonText, NumbersAreShortAndInTheCLocale)
     EXPECT_EQ(numberText(-std::numeric_limits<double>::infinity()), "null");
 }
 
-TEST(JsonText, EveryDoubleComesBackBitForBit)
+TEST(JsonSpelling, EveryDoubleComesBackBitForBit)
 {
     std::mt19937_64 bits(7);
     for (int i = 0; i < 20000; ++i) {
@@ -53,7 +53,7 @@ TEST(JsonText, EveryDoubleComesBackBitForBit)
     }
 }
 
-TEST(JsonText, StringsAreEscapedWhereJsonAsksForIt)
+TEST(JsonSpelling, StringsAreEscapedWhereJsonAsksForIt)
 {
     EXPECT_EQ(stringText("a\"b\\c/d"), R"("a\"b\\c/d")");
     EXPECT_EQ(stringText("\n\t\r\b\f\x01\x7f"), "\"\\n\\t\\r\\b\\f\\u0001\x7f\"");
@@ -62,7 +62,7 @@ TEST(JsonText, StringsAreEscapedWhereJsonAsksForIt)
 }
 
 // The forbidden forms of RFC 3629, section 3 and 4.
-TEST(JsonText, WhatIsNoUtf8BecomesQuestionMarks)
+TEST(JsonSpelling, WhatIsNoUtf8BecomesQuestionMarks)
 {
     EXPECT_EQ(stringText("caf\xe9"), "\"caf?\"");
     EXPECT_EQ(stringText("\xc0\x80"), "\"??\"");            // overlong
@@ -73,7 +73,7 @@ TEST(JsonText, WhatIsNoUtf8BecomesQuestionMarks)
     EXPECT_EQ(stringText("\xf4\x8f\xbf\xbf\xed\x9f\xbf"), "\"\xf4\x8f\xbf\xbf\xed\x9f\xbf\"");
 }
 
-TEST(JsonText, AnyBytesGiveAStringThatIsRead)
+TEST(JsonSpelling, AnyBytesGiveAStringThatIsRead)
 {
     std::mt19937 bits(11);
     for (int i = 0; i < 5000; ++i) {
@@ -86,7 +86,7 @@ TEST(JsonText, AnyBytesGiveAStringThatIsRead)
     }
 }
 
-TEST(JsonText, ValuesComeBackAsTheyWere)
+TEST(JsonSpelling, ValuesComeBackAsTheyWere)
 {
     for (const std::string text :
          {R"([])", R"({})", R"([1,[2,3],[2,3,4],{"a":[{}],"b":null}])", R"([[1.5,-0.0],[true,false]])",

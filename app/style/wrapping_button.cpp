@@ -1,4 +1,4 @@
-#include "app/findings/wrapping_button.h"
+#include "app/style/wrapping_button.h"
 
 #include <QKeyEvent>
 #include <QStyleOptionButton>
