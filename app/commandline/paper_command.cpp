@@ -130,8 +130,8 @@ int run(const Arguments& arguments)
     const DrawingSession session;
     const QString problem = writePaperPdf(input->plan, *job, QString::fromStdString(*file));
     if (!problem.isEmpty()) return refuse({problem.toStdString(), {}, {}});
-    return finish(print(*file + ": written for " + formatOf(job->size).label +
-                        "; print it at actual size, 100 %: lp -o print-scaling=none '" + *file + "'\n"),
+    return finish(print(*file + ": written (" + formatOf(job->size).word +
+                        "); print it at actual size, 100 %: lp -o print-scaling=none '" + *file + "'\n"),
                   kExitFine);
 }
 

@@ -43,7 +43,7 @@ void paint(QPainter& painter, const Region& region, const Frame& frame, const QB
 
 }  // namespace
 
-QImage render(const ArtPicture& picture)
+QImage renderArtwork(const ArtPicture& picture)
 {
     QImage image(picture.size.expandedTo({1, 1}), QImage::Format_ARGB32_Premultiplied);
     image.fill(picture.look == ArtLook::Lid ? picture.wood : picture.ground);
@@ -119,7 +119,7 @@ void ArtworkPicture::ask()
     m_wanted.gone = theme.cutThrough;
     m_wanted.engraving = theme.narrow;
     m_wanted.line = theme.selection;
-    m_background.ask([wanted = m_wanted] { return render(wanted); });
+    m_background.ask([wanted = m_wanted] { return renderArtwork(wanted); });
 }
 
 void ArtworkPicture::paintEvent(QPaintEvent*)

@@ -20,13 +20,13 @@ struct ArtPicture {
     ArtworkPtr art;
     std::vector<ArtUse> uses;  ///< for ArtLook::Lid
     ArtLook look = ArtLook::Colours;
-    Ring outline;              ///< drawn over it when not empty: the box outline that was found
-    QSize size;                ///< device pixels
+    Ring outline;  ///< drawn over it when not empty: the box outline that was found
+    QSize size;    ///< device pixels
     QColor ground, wood, gone, engraving, line;
 };
 
 /// Paints the drawing as large as it fits. Runs on any thread.
-QImage render(const ArtPicture& picture);
+QImage renderArtwork(const ArtPicture& picture);
 
 /// Shows a drawing; the picture is made in the background.
 class ArtworkPicture : public QWidget {

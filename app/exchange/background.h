@@ -10,8 +10,8 @@
 
 namespace lidwright {
 
-/// Work of one kind off the window's thread. Only the answer to the newest question is handed over, on the thread
-/// of `context`; an answer that nobody wants any more is dropped. Going away never waits for the work.
+/// Work of one kind off the window's thread. Only the answer to the newest question is handed over, on the
+/// thread of `context`; an answer that nobody wants any more is dropped. Going away never waits for the work.
 template <typename Answer>
 class Background {
 public:

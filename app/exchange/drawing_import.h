@@ -4,6 +4,8 @@
 #include "app/exchange/background.h"
 #include "app/exchange/size_choice.h"
 
+#include "core/base/units.h"
+
 #include <QWidget>
 
 #include <memory>
@@ -15,8 +17,8 @@ class QProgressBar;
 
 namespace lidwright {
 
-/// The common part of bringing a drawing in: reads the file in the background, shows its picture, asks for its size
-/// and tells what could not be taken over.
+/// The common part of bringing a drawing in: reads the file in the background, shows its picture, asks for
+/// its size and tells what could not be taken over.
 class DrawingImport : public QWidget {
     Q_OBJECT
 public:

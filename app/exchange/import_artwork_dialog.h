@@ -2,6 +2,7 @@
 
 #include "app/exchange/drawing_import.h"
 
+#include "core/base/units.h"
 #include "core/plan/art_piece.h"
 
 #include <QDialog>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/units.h"
 #include "core/io/svg/svg_reader.h"
 
 #include <QGroupBox>
@@ -13,8 +14,8 @@ namespace lidwright {
 
 class LengthEdit;
 
-/// How large a drawing is meant: as its file says, by its units per inch, or by a width. Each choice shows the
-/// size that comes of it, in mm and in inches, before anything is brought in.
+/// How large a drawing is meant: as its file says, by its units per inch, or by a width. Each choice shows
+/// the size that comes of it, in mm and in inches, before anything is brought in.
 class SizeChoice : public QGroupBox {
     Q_OBJECT
 public:

@@ -20,7 +20,7 @@ constexpr int kLineGap = 4;
 
 CountStrip::CountStrip(QWidget* parent) : QWidget(parent)
 {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setToolTip(tr("How many findings there are of each kind"));

@@ -6,6 +6,7 @@
 #include "app/style/palette.h"
 #include "app/style/verdict_mark.h"
 #include "app/text/texts.h"
+#include "app/text/unbroken.h"
 
 #include <QKeyEvent>
 #include <QLabel>
@@ -15,9 +16,8 @@
 namespace lidwright {
 namespace {
 
-constexpr int kMarkSide = 16;
 constexpr int kMarkLeft = 10;
-constexpr int kTextLeft = 34;
+constexpr int kMarkGap = 8;
 constexpr int kTop = 7;
 constexpr int kBar = 3;              // width of the bar beside the current entry
 constexpr double kTint = 0.10;       // share of the highlight in the current entry's ground
@@ -35,7 +35,6 @@ FindingCard::FindingCard(QWidget* parent)
     : QFrame(parent), m_lines(new QVBoxLayout(this)), m_sentence(new QLabel(this)), m_measures(new QLabel(this))
 {
     setFocusPolicy(Qt::ClickFocus);
-    m_lines->setContentsMargins(kTextLeft, kTop, 8, kTop);
     m_lines->setSpacing(3);
     m_sentence->setTextFormat(Qt::RichText);
     m_measures->setTextFormat(Qt::PlainText);
@@ -43,7 +42,7 @@ FindingCard::FindingCard(QWidget* parent)
         label->setWordWrap(true);
         m_lines->addWidget(label);
     }
-    m_measures->setFont(scaledFont(font(), kSmall));
+    fitFont();
     setToolTip(tr("Enter shows the place on the board"));
     paintQuiet();
 }
@@ -54,7 +53,7 @@ void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, boo
     const QString word = withCapital(shown(finding.verdict));
     const QString sentence = shown(finding.sentence, style);
     //: a finding: its verdict and its sentence
-    m_sentence->setText(tr("<b>%1.</b> %2").arg(word.toHtmlEscaped(), sentence.toHtmlEscaped()));
+    m_sentence->setText(tr("<b>%1.</b> %2").arg(word.toHtmlEscaped(), unbroken(sentence).toHtmlEscaped()));
     QString measures;
     if (finding.measured && finding.required)
         measures = tr("Is %1, needs %2").arg(shown(*finding.measured, style), shown(*finding.required, style));
@@ -62,7 +61,7 @@ void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, boo
         measures = tr("Is %1").arg(shown(*finding.measured, style));
     else if (finding.required)
         measures = tr("Needs %1").arg(shown(*finding.required, style));
-    m_measures->setText(measures);
+    m_measures->setText(unbroken(measures));
     m_measures->setVisible(!measures.isEmpty());
     QString name = tr("%1: %2").arg(word, sentence);
     if (!measures.isEmpty()) name += QStringLiteral(" ") + measures + QStringLiteral(".");
@@ -95,7 +94,8 @@ void FindingCard::rebuildButtons(const UnitStyle& style)
         m_buttons.clear();
         m_shownRemedies = labels;
         for (std::size_t i = 0; i < labels.size(); ++i) {
-            auto* button = new WrappingButton(labels[i], this);
+            auto* button = new WrappingButton(unbroken(labels[i]), this);
+            button->setAccessibleName(labels[i]);
             button->setToolTip(tr("Applies this way out; it can be undone"));
             connect(button, &WrappingButton::clicked, this, [this, i] {
                 if (i < m_finding.remedies.size()) Q_EMIT remedyChosen(Remedy(m_finding.remedies[i]));
@@ -129,9 +129,7 @@ void FindingCard::paintEvent(QPaintEvent*)
         painter.setPen(QPen(ring, 2));
         painter.drawRect(rect().adjusted(1, 1, -1, -1));
     }
-    const double middle = kTop + QFontMetrics(m_sentence->font()).height() / 2.0;
-    paintMark(painter, QRectF(kMarkLeft, middle - kMarkSide / 2.0, kMarkSide, kMarkSide), m_finding.verdict,
-              palette());
+    paintMark(painter, QRectF(kMarkLeft, kTop, markSide(), markSide()), m_finding.verdict, palette());
 }
 
 void FindingCard::mousePressEvent(QMouseEvent* event)
@@ -178,6 +176,17 @@ void FindingCard::focusOutEvent(QFocusEvent* event)
     update();
 }
 
+int FindingCard::markSide() const
+{
+    return fontMetrics().height();
+}
+
+void FindingCard::fitFont()
+{
+    m_measures->setFont(scaledFont(font(), kSmall));
+    m_lines->setContentsMargins(kMarkLeft + markSide() + kMarkGap, kTop, 8, kTop);
+}
+
 void FindingCard::paintQuiet()
 {
     QPalette text = palette();
@@ -191,7 +200,7 @@ void FindingCard::changeEvent(QEvent* event)
 {
     QFrame::changeEvent(event);
     if (event->type() == QEvent::PaletteChange) paintQuiet();
-    if (event->type() == QEvent::FontChange) m_measures->setFont(scaledFont(font(), kSmall));
+    if (event->type() == QEvent::FontChange) fitFont();
 }
 
 }  // namespace lidwright

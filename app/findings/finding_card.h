@@ -46,6 +46,8 @@ protected:
 private:
     void rebuildButtons(const UnitStyle& style);
     void paintQuiet();
+    void fitFont();
+    int markSide() const;
 
     Finding m_finding;
     QVBoxLayout* m_lines;

@@ -83,7 +83,7 @@ Sheet coverSheet(const Plan& plan, const PaperJob& job, const PaperPages& pages)
     double below = room.maxY;
     for (const TemplatePages& one : pages.templates) {
         furniture.text({room.minX, below - 6}, pagesText(one), 2.8);
-        const Bounds box{room.minX, below - each, room.maxX, below - 9};
+        const Bounds box{room.minX, below - each + 4, room.maxX, below - 9};
         if (one.tiling) {
             // A lone page needs no large map.
             const double height = std::min(box.height(), one.pageCount == 1 ? 14.0 : 38.0);

@@ -38,7 +38,8 @@ void paintPage(QPainter& painter, const PaperPage& page, double dotsPerMm, Surfa
     PaintLook look;
     look.surface = surface;
     look.scale = dotsPerMm;
-    look.colours = furnitureColours();
+    // Grey beside a drawing, so that nobody takes it for a line to cut; black where nothing else is.
+    look.colours = page.drawing ? furnitureColours() : printColours();
     if (page.drawing) {
         painter.save();
         painter.setClipRect(boxOf(page.window, dotsPerMm));

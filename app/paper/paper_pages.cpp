@@ -48,12 +48,10 @@ void append(Sheet& to, const Sheet& what, Point by)
     }
 }
 
-/// The drawing's own extent and whatever ink reaches beyond it.
-Bounds areaOf(const Sheet& sheet, const SheetInk& ink)
+/// What must lie on paper: the ink with its lines' widths, without the bare paper that the sheet has about it.
+Bounds areaOf(const SheetInk& ink)
 {
-    Bounds area = sheet.extent;
-    area.include(ink.extent());
-    return area;
+    return ink.empty() ? ink.extent() : ink.extent().grown(0.5);
 }
 
 /// A template's tiling together with its total-length lines.
@@ -65,7 +63,7 @@ struct TiledSheet {
 std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, const UnitStyle& style)
 {
     const SheetInk ink(sheet);
-    const Bounds area = areaOf(sheet, ink);
+    const Bounds area = areaOf(ink);
     const std::optional<Tiling> plain = tile(ink, area, paper);
     if (!plain || plain->tiles.size() < 2) return plain ? std::optional<TiledSheet>({*plain, nullptr}) : std::nullopt;
 
@@ -85,10 +83,17 @@ std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, cons
     return withLines({area.minX + off, area.minY + off, area.maxX, area.maxY}, area);
 }
 
-/// The name of a tile in large letters, at the upper left of what is kept of it.
-void tileName(Furniture& furniture, const Tile& tile)
+/// The name of a tile in large letters: at the upper left of what is kept of it, or farther right where that is
+/// free of lines.
+void tileName(Furniture& furniture, const Tile& tile, const SheetInk& ink)
 {
-    furniture.text({tile.kept.minX + 4, tile.kept.maxY - 11}, QString::fromStdString(tile.name), 6);
+    constexpr double kHeight = 6, kWidth = 14, kStep = 8;
+    const double y = tile.kept.maxY - 5 - kHeight, first = tile.kept.minX + 4;
+    double x = first;
+    while (x + kWidth < tile.kept.maxX && ink.crosses({x - 1, y - 1, x + kWidth, y + kHeight + 1}))
+        x += kStep;
+    if (x + kWidth >= tile.kept.maxX) x = first;
+    furniture.text({x, y}, QString::fromStdString(tile.name), kHeight);
 }
 
 void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing,
@@ -107,10 +112,11 @@ void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const 
         Sheet inked = *drawing;
         if (tiles.checks) append(inked, *tiles.checks, {});
         Furniture onSheet;
-        jointMarks(onSheet, tiles.tiling, tile, SheetInk(inked));
+        const SheetInk ink(inked);
+        jointMarks(onSheet, tiles.tiling, tile, ink);
         if (!lone) {
             page.name = tile.name;
-            tileName(onSheet, tile);
+            tileName(onSheet, tile, ink);
         }
         append(inked, onSheet.sheet(), {});
         const Bounds square = InkMap(SheetInk(inked), tile.kept).freest(kSquareWidth, kSquareHeight);
@@ -125,7 +131,7 @@ constexpr double kRulerStrip = 24;
 
 void addRollPage(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing)
 {
-    const Bounds area = areaOf(*drawing, SheetInk(*drawing));
+    const Bounds area = areaOf(SheetInk(*drawing));
     // Rulers of 4 in need this much whatever the drawing needs.
     constexpr double kLeast = 110;
     const double width = kRulerStrip + std::max(area.width(), kLeast);

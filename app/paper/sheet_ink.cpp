@@ -79,6 +79,13 @@ bool SheetInk::crosses(const Bounds& box) const
            std::any_of(m_texts.begin(), m_texts.end(), [&](const Bounds& t) { return t.touches(box); });
 }
 
+std::size_t SheetInk::linesIn(const Bounds& box) const
+{
+    return static_cast<std::size_t>(
+        std::count_if(m_lines.begin(), m_lines.end(), [&](const Line& l) { return crossesBox(l.a, l.b, box); }) +
+        std::count_if(m_texts.begin(), m_texts.end(), [&](const Bounds& t) { return t.touches(box); }));
+}
+
 bool SheetInk::touches(const Bounds& box) const
 {
     return crosses(box) || std::any_of(m_areas.begin(), m_areas.end(),

@@ -17,6 +17,8 @@ public:
     bool touches(const Bounds& box) const;
     /// True when a line or text touches the box.
     bool crosses(const Bounds& box) const;
+    /// How many lines and texts touch the box.
+    std::size_t linesIn(const Bounds& box) const;
     Bounds extent() const { return m_extent; }
     bool empty() const { return m_extent.empty(); }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace lidwright {
 
@@ -23,6 +24,28 @@ Bounds windowOf(const Tiling& t, int row, int column)
     return {x, y - t.windowHeight, x + t.windowWidth, y};
 }
 
+/// Where the grid begins along one axis. `band(start, i)` gives the overlap between tile i and the next one.
+template <typename Band>
+double gridStart(const SheetInk& ink, double centred, double slack, int joints, const Band& band)
+{
+    if (joints == 0 || slack <= 0) return centred;
+    constexpr int kTries = 12;  // to either side of the middle
+    double best = centred;
+    std::size_t least = std::numeric_limits<std::size_t>::max();
+    // From the middle outward, so that of equally good places the one nearest to the middle is taken.
+    for (int i = 0; i <= 2 * kTries; ++i) {
+        const int step = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
+        const double start = centred + slack / 2 * step / kTries;
+        std::size_t crossed = 0;
+        for (int joint = 0; joint < joints; ++joint)
+            crossed += ink.linesIn(band(start, joint));
+        if (crossed >= least) continue;
+        least = crossed;
+        best = start;
+    }
+    return best;
+}
+
 std::optional<Tiling> layOn(const SheetInk& ink, const Bounds& area, const TilePaper& paper, bool turned)
 {
     Tiling t;
@@ -40,8 +63,16 @@ std::optional<Tiling> layOn(const SheetInk& ink, const Bounds& area, const TileP
     if (t.columns > kMostTiles || t.rows > kMostTiles || t.columns * t.rows > kMostTiles) return std::nullopt;
 
     const Point centre = area.centre();
-    t.left = centre.x - (t.windowWidth + (t.columns - 1) * t.stepX) / 2;
-    t.top = centre.y + (t.windowHeight + (t.rows - 1) * t.stepY) / 2;
+    const double width = t.windowWidth + (t.columns - 1) * t.stepX;
+    const double height = t.windowHeight + (t.rows - 1) * t.stepY;
+    t.left = gridStart(ink, centre.x - width / 2, width - area.width(), t.columns - 1, [&](double left, int i) {
+        const double x = left + (i + 1) * t.stepX;
+        return Bounds{x, area.minY, x + t.overlap, area.maxY};
+    });
+    t.top = gridStart(ink, centre.y + height / 2, height - area.height(), t.rows - 1, [&](double top, int i) {
+        const double y = top - (i + 1) * t.stepY;
+        return Bounds{area.minX, y - t.overlap, area.maxX, y};
+    });
     for (int row = 0; row < t.rows; ++row) {
         for (int column = 0; column < t.columns; ++column) {
             Tile one;

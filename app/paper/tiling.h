@@ -59,7 +59,8 @@ struct Tiling {
 };
 
 /// Lays `area` of a sheet on as few pages as either orientation needs (upright where both need as many, unless
-/// the drawing itself is wider than high and one page is enough); the drawing lies in the middle of the grid.
+/// the drawing itself is wider than high and one page is enough). Where the pages have room to spare, the drawing
+/// lies so that its joints cross as few lines as can be, otherwise in the middle of the grid.
 /// A tile is left out when no ink lies in it that another tile does not show. Empty when margin, overlap and
 /// footer leave no room, or when more than kMostTiles would be needed.
 std::optional<Tiling> tile(const SheetInk& ink, const Bounds& area, const TilePaper& paper);

@@ -2,7 +2,10 @@
 
 #include "app/text/texts.h"
 
+#include <QStyleOptionComboBox>
 #include <QWheelEvent>
+
+#include <algorithm>
 
 namespace lidwright {
 
@@ -24,6 +27,16 @@ void ChoiceEdit::setValue(double index)
 {
     m_value = static_cast<int>(index);
     setCurrentIndex(m_value);
+}
+
+int ChoiceEdit::wantedWidth() const
+{
+    int widest = 0;
+    for (int i = 0; i < count(); ++i)
+        widest = std::max(widest, fontMetrics().horizontalAdvance(itemText(i)));
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    return style()->sizeFromContents(QStyle::CT_ComboBox, &option, {widest, 0}, this).width();
 }
 
 void ChoiceEdit::wheelEvent(QWheelEvent* event)

@@ -13,6 +13,8 @@ public:
     explicit ChoiceEdit(std::span<const ChoiceWord> words, QWidget* parent = nullptr);
 
     void setValue(double index);
+    /// Width at which the longest word is seen whole, pixels.
+    int wantedWidth() const;
 
 Q_SIGNALS:
     void committed(double index);

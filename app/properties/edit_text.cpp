@@ -11,6 +11,7 @@ namespace lidwright {
 namespace {
 
 constexpr QChar kAbout = QChar(0x2248);  // ≈, before a rounded value
+constexpr int kCoarse = 16;           // parts of an inch in which usual ranges are told
 constexpr int kLongestText = 40;  // characters of a text that an undo step repeats
 
 /// The context under which this file's texts are translated.
@@ -74,8 +75,10 @@ QString editText(const Plan& plan, const ParameterRef& ref, const ParameterValue
 QString customaryHint(const Parameter& parameter, const UnitStyle& style)
 {
     if (parameter.customaryLeast == 0 && parameter.customaryMost == 0) return {};
-    QString least = QString::fromStdString(formatValue(parameter, parameter.customaryLeast, style));
-    QString most = QString::fromStdString(formatValue(parameter, parameter.customaryMost, style));
+    UnitStyle coarse = style;
+    coarse.denominator = kCoarse;
+    QString least = QString::fromStdString(formatValue(parameter, parameter.customaryLeast, coarse));
+    QString most = QString::fromStdString(formatValue(parameter, parameter.customaryMost, coarse));
     // A usual range is not exact anyway, and one unit speaks for both ends.
     least.remove(kAbout);
     most.remove(kAbout);
@@ -102,6 +105,9 @@ QString parameterTip(const Plan& plan, const ParameterRef& ref)
         const double exact = std::get<double>(get(plan, ref));
         lines << EditText::tr("Exactly %1 mm.").arg(QString::fromStdString(exactNumber(exact)));
     }
+    // The control may be too narrow for the word that is chosen.
+    if (parameter.quantity == Quantity::Choice)
+        lines << EditText::tr("Now: %1.").arg(shown(formatValue(parameter, get(plan, ref), style)));
     if (isMeasured(parameter.quantity)) {
         lines << EditText::tr("From %1 to %2.")
                      .arg(QString::fromStdString(formatValue(parameter, parameter.least, style)),

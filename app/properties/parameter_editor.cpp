@@ -59,6 +59,7 @@ public:
     {
         m_edit->setValue(std::get<double>(value));
     }
+    int wantedWidth() const override { return m_edit->wantedWidth(); }
 
 private:
     ChoiceEdit* m_edit;

@@ -18,6 +18,8 @@ public:
     virtual void setValue(const ParameterValue& value, const UnitStyle& style) = 0;
     /// The value that was chosen last is refused.
     virtual void refuse(const Error& error);
+    /// Width below which the control would cut its words off; 0 where it has none.
+    virtual int wantedWidth() const { return 0; }
     /// Reads what is being typed, as Enter does.
     virtual void commit() {}
 

@@ -7,6 +7,7 @@
 #include "app/style/palette.h"
 #include "app/style/verdict_mark.h"
 #include "app/text/texts.h"
+#include "app/text/unbroken.h"
 
 #include <QAccessible>
 #include <QHBoxLayout>
@@ -26,6 +27,7 @@ QLabel* wrappedLabel(QWidget* parent)
     auto* label = new QLabel(parent);
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
+    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     return label;
 }
 
@@ -60,7 +62,6 @@ ParameterRow::ParameterRow(PlanDocument& document, const ParameterRef& ref, QWid
     words->setSpacing(0);
     words->addWidget(m_label);
     words->addWidget(m_hint);
-    words->addStretch();
     auto* control = new QHBoxLayout;
     control->setSpacing(2);
     control->addWidget(m_editor->widget(), 1, Qt::AlignTop);
@@ -122,7 +123,7 @@ void ParameterRow::refresh(const QString& derived)
 
     const bool unusual = counts && outsideCustomary(*m_ref.parameter, value);
     const QString usual = customaryHint(*m_ref.parameter, style);
-    m_hint->setText(unusual ? tr("%1; this is outside").arg(usual) : usual);
+    m_hint->setText(unbroken(unusual ? tr("%1; this is outside").arg(usual) : usual));
     m_hint->setVisible(counts && !usual.isEmpty());
 
     if (counts && !m_refused) {
@@ -130,7 +131,7 @@ void ParameterRow::refresh(const QString& derived)
     } else if (!counts) {
         m_refused = false;
         const QString reason = inactiveReason(plan, m_ref);
-        m_message->setText(derived.isEmpty() ? reason : tr("%1 It comes out as %2.").arg(reason, derived));
+        m_message->setText(unbroken(derived.isEmpty() ? reason : tr("%1 It comes out as %2.").arg(reason, derived)));
         m_message->show();
     }
 }
@@ -163,6 +164,7 @@ void ParameterRow::scaleFonts()
 {
     m_hint->setFont(scaledFont(font(), kHintScale));
     m_message->setFont(scaledFont(font(), kHintScale));
+    m_reset->setIconSize({fontMetrics().height(), fontMetrics().height()});
 }
 
 void ParameterRow::changeEvent(QEvent* event)
@@ -175,8 +177,13 @@ void ParameterRow::changeEvent(QEvent* event)
 void ParameterRow::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    const bool narrow = width() < kSideBySideChars * fontMetrics().averageCharWidth();
+    const int room = (width() - m_reset->width()) / 2;
+    const bool narrow = width() < kSideBySideChars * fontMetrics().averageCharWidth() ||
+                        m_editor->wantedWidth() > room;
     m_line->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // Side by side both halves are as wide; one above the other nothing may grow taller than it is.
+    for (const int item : {0, 1})
+        m_line->setStretch(item, narrow ? 0 : 1);
 }
 
 }  // namespace lidwright

@@ -9,7 +9,9 @@
 #include "app/style/verdict_mark.h"
 #include "app/style/wrapping_button.h"
 #include "app/text/texts.h"
+#include "app/text/unbroken.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -66,6 +68,7 @@ void PartForm::showPart()
     m_amounts.clear();
     m_derived = nullptr;
     m_title = nullptr;
+    m_icon = nullptr;
     m_body = new QWidget(this);
     m_lines = new QVBoxLayout(m_body);
     m_lines->setContentsMargins(8, 8, 8, 8);
@@ -90,13 +93,25 @@ void PartForm::showPart()
 void PartForm::addHeader()
 {
     auto* line = new QHBoxLayout;
-    auto* icon = new QLabel(m_body);
-    const int side = fontMetrics().height() + 4;
-    icon->setPixmap(tintedIcon(partIconName(m_part), palette()).pixmap(side, side));
+    m_icon = new QLabel(m_body);
     m_title = heading({}, m_body);
-    line->addWidget(icon, 0, Qt::AlignTop);
+    showIcon();
+    line->addWidget(m_icon, 0, Qt::AlignTop);
     line->addWidget(m_title, 1);
     m_lines->addLayout(line);
+}
+
+void PartForm::showIcon()
+{
+    if (m_icon == nullptr) return;
+    const int side = fontMetrics().height() + 4;
+    m_icon->setPixmap(tintedIcon(partIconName(m_part), palette()).pixmap(QSize(side, side), devicePixelRatioF()));
+}
+
+void PartForm::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) showIcon();
 }
 
 void PartForm::addRows()
@@ -224,7 +239,7 @@ void PartForm::refreshDerived()
     // Some quantities come and go: there is no distance to artwork where there is no artwork.
     if (keys != m_derivedKeys || m_derived->layout() == nullptr) buildDerived(own);
     for (std::size_t i = 0; i < own.size(); ++i)
-        m_amounts[i]->setText(shown(own[i].measure, style));
+        m_amounts[i]->setText(unbroken(shown(own[i].measure, style)));
 }
 
 ParameterRow* PartForm::row(const QString& parameterKey) const

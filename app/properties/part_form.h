@@ -35,7 +35,11 @@ Q_SIGNALS:
     void paintUsesWanted();
     void boxOutlineWanted();
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    void showIcon();
     void showPart();
     void refresh();
     void refreshDerived();
@@ -50,6 +54,7 @@ private:
     QWidget* m_body = nullptr;
     QVBoxLayout* m_lines = nullptr;
     std::vector<ParameterRow*> m_rows;
+    QLabel* m_icon = nullptr;
     QLabel* m_title = nullptr;
     QWidget* m_derived = nullptr;
     std::vector<std::string> m_derivedKeys;

@@ -22,6 +22,8 @@ constexpr int kNameColumn = 0;
 constexpr int kMarkColumn = 1;
 constexpr int kLeastRow = 24;     // pixels; WCAG 2.2, success criterion 2.5.8
 constexpr int kShownRows = 12;
+constexpr int kIconSide = 16;
+constexpr int kIconMargin = 12;
 
 /// Keys of all parts and members that the plan has, in catalogue order.
 QStringList allKeys(const Plan& plan)
@@ -63,7 +65,6 @@ PartTree::PartTree(PlanDocument& document, QWidget* parent) : QTreeWidget(parent
     header()->setSectionResizeMode(kNameColumn, QHeaderView::Stretch);
     header()->setSectionResizeMode(kMarkColumn, QHeaderView::Fixed);
     header()->setMinimumSectionSize(kLeastRow);
-    header()->resizeSection(kMarkColumn, kLeastRow + 4);
     setAccessibleName(tr("Parts"));
     setToolTip(tr("The parts of the plan, each with the mark of its gravest finding"));
     setWhatsThis(tr("Choose a part to see its measures below and its outline on the board. A ring means good, a "
@@ -93,6 +94,9 @@ void PartTree::refresh()
 
 void PartTree::rebuild(const QStringList& keys)
 {
+    const int side = std::max(kIconSide, fontMetrics().height());
+    setIconSize({side, side});
+    header()->resizeSection(kMarkColumn, side + kIconMargin);
     std::map<QString, bool> open;
     for (const auto& [key, item] : m_items)
         open[key] = item->isExpanded();
@@ -126,7 +130,7 @@ void PartTree::label(QTreeWidgetItem& item)
     if (known != m_marks.end() && known->second == verdict && item.text(kNameColumn) == name) return;
     m_marks[key] = verdict;
     item.setText(kNameColumn, name);
-    item.setIcon(kMarkColumn, verdict ? markIcon(*verdict, palette()) : QIcon());
+    item.setIcon(kMarkColumn, verdict ? markIcon(*verdict, palette(), iconSize().width()) : QIcon());
     const QString word = verdict ? shown(*verdict) : QString();
     item.setData(kNameColumn, Qt::AccessibleTextRole, verdict ? tr("%1, %2").arg(name, word) : name);
     item.setData(kMarkColumn, Qt::AccessibleTextRole, verdict ? word : tr("not judged"));

@@ -18,7 +18,8 @@ constexpr int kFlags = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
 
 WrappingButton::WrappingButton(const QString& text, QWidget* parent) : QPushButton(text, parent)
 {
-    QSizePolicy policy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    // A fixed height would hold the button to one line; layouts take what the width asks for.
+    QSizePolicy policy(QSizePolicy::Maximum, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setAutoDefault(false);

@@ -80,7 +80,8 @@ void drawDistances(ViewPen& pen, const ViewInput& in, const Bounds& lid)
 {
     const Layout& l = in.layout;
     DimensionRows below(Side::Below, lid.minY, 1);
-    const Point saddle{l.saddleX, l.saddleFrom.y};
+    // A slanted saddle is measured where it crosses the neck's centre line.
+    const Point saddle{l.saddleX, in.plan.bridge.angle == 0 ? l.saddleFrom.y : l.neckY};
     const Point head{lid.minX, lid.minY + in.plan.box.cornerRadius};
     const Point tail{lid.maxX, lid.minY + in.plan.box.cornerRadius};
     pen.row(below, "scale", head, saddle, "");
@@ -91,6 +92,9 @@ void drawDistances(ViewPen& pen, const ViewInput& in, const Bounds& lid)
     const double x = lid.maxX - in.plan.box.cornerRadius;
     pen.row(right, "lid", {x, lid.minY}, {x, lid.maxY}, "");
     pen.add(right);
+    DimensionRows left(Side::Left, lid.minX - kBeside - 3, 1);
+    pen.row(left, "neck", {lid.minX, 0}, {lid.minX, l.neckY}, "");
+    pen.add(left);
 }
 
 std::vector<NoteLine> notes(const ViewInput& in)

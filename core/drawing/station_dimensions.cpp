@@ -25,9 +25,12 @@ public:
         const double y = m_in.plan.box.width / 2 - m_in.plan.box.cornerRadius;
         return {x, m_treble ? y : -y};
     }
-    Point onSaddle() const { return m_treble ? m_in.layout.saddleTo : m_in.layout.saddleFrom; }
-    /// The saddle line's place on the centre line, at its own end's height: what is measured to.
-    Point saddleStation() const { return {m_in.layout.saddleX, onSaddle().y}; }
+    /// The saddle's end; a slanted saddle is measured where it crosses the neck's centre line.
+    Point onSaddle() const
+    {
+        if (m_in.plan.bridge.angle != 0) return {m_in.layout.saddleX, m_in.layout.neckY};
+        return m_treble ? m_in.layout.saddleTo : m_in.layout.saddleFrom;
+    }
     Point extreme(bool tail) const
     {
         const Ring& ring = m_in.layout.boxOuter;
@@ -60,7 +63,7 @@ void drawStationDimensions(ViewPen& pen, const ViewInput& in)
     const Point tailEnd = at.onNeck(l.tailEndX);
     const Point headWall = at.onWall(l.headWall.outerX);
     const Point tailWall = at.onWall(l.tailWall.outerX);
-    const Point saddle = at.saddleStation();
+    const Point saddle = at.onSaddle();
 
     pen.row(rows, "neck", headEnd, nut, "neck.head-length");
     pen.row(rows, "scale", nut, headWall, "scale.nut-to-box");

@@ -92,6 +92,7 @@ void drawCrossDimensions(ViewPen& pen, const ViewInput& in)
     const double radius = in.plan.box.shape == BoxShape::Rectangle ? in.plan.box.cornerRadius : 0;
     const double x = in.plan.box.shape == BoxShape::Rectangle ? l.body.maxX - radius : l.body.centre().x;
     pen.row(right, "box", {x, l.body.minY}, {x, l.body.maxY}, "box.width");
+    pen.row(right, "neck", {l.tailEndX, 0}, {l.tailEndX, l.neckY}, "neck.offset");
     pen.add(left);
     pen.add(right);
 }

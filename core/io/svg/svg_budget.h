@@ -27,8 +27,8 @@ public:
     }
     bool flatPoints(std::size_t count)
     {
-        return spend(m_flatPoints, count, kSvgPointLimit,
-                     "more than 2,000,000 points once its curves are divided",
+        return spend(m_flatPoints, count, kSvgFlatPointLimit,
+                     "more than 6,000,000 points once its curves are divided",
                      "simplify the outlines in the drawing program");
     }
     bool styleTests(std::size_t count)

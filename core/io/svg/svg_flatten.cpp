@@ -8,14 +8,7 @@ namespace lidwright::svg {
 namespace {
 
 constexpr int kHalvings = 14;
-
-double distanceToSegment(Point p, Point a, Point b)
-{
-    const Point d = b - a;
-    const double square = dot(d, d);
-    const double t = square > 0 ? std::clamp(dot(p - a, d) / square, 0.0, 1.0) : 0.0;
-    return distance(p, a + t * d);
-}
+constexpr double kMostChords = 1 << 14;
 
 double turnBetween(Point u, Point v)
 {
@@ -29,31 +22,43 @@ public:
 
     void run(Point p0, Point p1, Point p2, Point p3, int halvings = kHalvings)
     {
-        if (halvings == 0 || flat(p0, p1, p2, p3)) {
-            m_out.push_back(p3);
+        // Equal steps of the parameter keep within the tolerance when they are sqrt(3/4 m / tolerance), m
+        // the larger second difference of the control points (Wang 1984, as in Goldman, "Pyramid
+        // Algorithms", 2003, section 5.6).
+        const double m1 = length(p0 - 2 * p1 + p2), m2 = length(p1 - 2 * p2 + p3);
+        const double steps = std::ceil(std::sqrt(0.75 * std::max(m1, m2) / m_flatness.tolerance));
+        const double turns = turnSteps(p0, p1, p2, p3);
+        // Where the bend lies at one end, equal steps waste points at the other: halve first.
+        const bool even = std::min(m1, m2) >= 0.4 * std::max(m1, m2);
+        const bool done = turns <= std::max(steps, 1.0) && (even || steps <= 2);
+        if (halvings > 0 && !done) {
+            const Point a = 0.5 * (p0 + p1), b = 0.5 * (p1 + p2), c = 0.5 * (p2 + p3);
+            const Point d = 0.5 * (a + b), e = 0.5 * (b + c), middle = 0.5 * (d + e);
+            run(p0, a, d, middle, halvings - 1);
+            run(middle, e, c, p3, halvings - 1);
             return;
         }
-        const Point a = 0.5 * (p0 + p1), b = 0.5 * (p1 + p2), c = 0.5 * (p2 + p3);
-        const Point d = 0.5 * (a + b), e = 0.5 * (b + c), middle = 0.5 * (d + e);
-        run(p0, a, d, middle, halvings - 1);
-        run(middle, e, c, p3, halvings - 1);
+        const int n = static_cast<int>(std::clamp(steps, 1.0, kMostChords));
+        for (int i = 1; i < n; ++i) {
+            const double t = static_cast<double>(i) / n, u = 1 - t;
+            m_out.push_back(u * u * u * p0 + 3 * u * u * t * p1 + 3 * u * t * t * p2 + t * t * t * p3);
+        }
+        m_out.push_back(p3);
     }
 
 private:
     std::vector<Point>& m_out;
     const Flatness& m_flatness;
 
-    bool flat(Point p0, Point p1, Point p2, Point p3) const
+    /// How many chords the turn of the curve asks for.
+    double turnSteps(Point p0, Point p1, Point p2, Point p3) const
     {
-        // The distance to the chord is a convex function, and the two inner weights of a cubic never sum
-        // up to more than 3/4: the curve stays within 3/4 of its control points' distance.
-        const double reach = std::max(distanceToSegment(p1, p0, p3), distanceToSegment(p2, p0, p3));
-        if (reach * 0.75 > m_flatness.tolerance) return false;
-        if (std::isinf(m_flatness.turn)) return true;
-        // Shorter than the grid, a turn no longer shows.
+        if (std::isinf(m_flatness.turn)) return 1;
+        // In a piece much smaller than the tolerance, a turn no longer shows.
         const double size = distance(p0, p1) + distance(p1, p2) + distance(p2, p3);
-        if (size < m_flatness.tolerance / 10) return true;
-        return turnBetween(p1 - p0, p2 - p1) + turnBetween(p2 - p1, p3 - p2) <= m_flatness.turn;
+        if (size < m_flatness.tolerance / 10) return 1;
+        const double turn = turnBetween(p1 - p0, p2 - p1) + turnBetween(p2 - p1, p3 - p2);
+        return std::ceil(turn / m_flatness.turn);
     }
 };
 

@@ -120,8 +120,7 @@ Region Gatherer::enclosed(std::size_t first, std::size_t last)
     std::set<std::tuple<long long, long long, long long, long long, long long>> seen;
     for (std::size_t i = first; i < last && !m_budget.broken(); ++i) {
         const SceneShape& shape = m_scene.items[i].shape;
-        Region own = fillAll(closedRings(shape, shapeMap(shape), m_tolerance, m_budget), FillRule::EvenOdd,
-                             m_budget);
+        Region own = fillAll(closedRings(shape, shapeMap(shape), m_tolerance), FillRule::EvenOdd, m_budget);
         own = clipped(std::move(own), shape.clip.get());
         for (Ring& ring : own.rings) {
             const auto micrometres = [](double mm) { return std::llround(mm * 1000); };

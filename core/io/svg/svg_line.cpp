@@ -96,15 +96,15 @@ Region paintedLine(const SceneShape& shape, const Transform& map, double toleran
     return fill(moved.rings, FillRule::NonZero);
 }
 
-std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, double tolerance,
-                              Budget& budget)
+std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, double tolerance)
 {
     std::vector<Ring> rings;
-    for (const FlatLine& line : flatten(*shape.outline, map, {tolerance}, budget)) {
+    // Its points were counted when the line itself was painted.
+    Budget counted;
+    for (const FlatLine& line : flatten(*shape.outline, map, {tolerance}, counted)) {
         if (line.points.size() < 3) continue;
         const bool meets = distance(line.points.front(), line.points.back()) <= kMeeting;
-        if (!line.closed && !meets) continue;
-        rings.push_back(ringWithin(line.points, reachable(0)));
+        if (line.closed || meets) rings.push_back(ringWithin(line.points, reachable(0)));
     }
     return rings;
 }

@@ -22,8 +22,7 @@ Stretch stretchOf(const Transform& map);
 Region paintedLine(const SceneShape& shape, const Transform& map, double tolerance, Budget& budget);
 
 /// The rings that the shape's line closes, after `map`: closed parts and those that end where they begin.
-std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, double tolerance,
-                              Budget& budget);
+std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, double tolerance);
 
 /// The area that the shape fills, after `map`.
 Region filledArea(const SceneShape& shape, const Transform& map, double tolerance, Budget& budget);

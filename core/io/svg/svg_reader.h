@@ -17,6 +17,7 @@ inline constexpr std::size_t kSvgEntityGrowthLimit = std::size_t{16} << 20;   //
 inline constexpr std::size_t kSvgElementLimit = 200'000;   ///< elements, each use of one counted anew
 inline constexpr int kSvgDepthLimit = 512;                 ///< elements inside one another, uses included
 inline constexpr std::size_t kSvgPointLimit = 2'000'000;   ///< points of all outlines
+inline constexpr std::size_t kSvgFlatPointLimit = 6'000'000;  ///< points once curves and lines are divided
 inline constexpr std::size_t kSvgStyleTestLimit = 5'000'000;  ///< style rules tried on elements
 inline constexpr double kSvgWorkLimit = 2e9;               ///< steps of a sweep line, see svg_tangle.h
 inline constexpr double kSvgCrossingLimit = 3e6;           ///< crossings of the outlines of one paint

@@ -29,41 +29,6 @@ std::vector<Edge> edgesOf(const std::vector<Ring>& rings)
     return edges;
 }
 
-/// Steps of a sweep: it walks all edges that it stands on at every height where one begins or ends, and
-/// once more for every valley in which two begin.
-double sweepWork(const std::vector<Ring>& rings, const std::vector<Edge>& edges)
-{
-    std::vector<double> heights;
-    heights.reserve(edges.size());
-    for (const Edge& e : edges)
-        heights.push_back(e.a.y);
-    std::sort(heights.begin(), heights.end());
-    heights.erase(std::unique(heights.begin(), heights.end()), heights.end());
-    const auto rank = [&](double y) {
-        return static_cast<std::size_t>(std::lower_bound(heights.begin(), heights.end(), y) -
-                                        heights.begin());
-    };
-    std::vector<double> change(heights.size() + 1, 0), valleys(heights.size() + 1, 0);
-    for (const Edge& e : edges) {
-        const std::size_t low = rank(std::min(e.a.y, e.b.y)), high = rank(std::max(e.a.y, e.b.y));
-        change[low] += 1;
-        change[high] -= 1;
-    }
-    for (const Ring& ring : rings) {
-        for (std::size_t i = 0; i < ring.size(); ++i) {
-            const double before = ring[(i + ring.size() - 1) % ring.size()].y, here = ring[i].y,
-                         behind = ring[(i + 1) % ring.size()].y;
-            if (here <= before && here <= behind) valleys[rank(here)] += 1;
-        }
-    }
-    double work = 0, standing = 0;
-    for (std::size_t i = 0; i < heights.size(); ++i) {
-        standing += change[i];
-        work += standing * (1 + valleys[i]);
-    }
-    return work;
-}
-
 bool crosses(const Edge& e, const Edge& f)
 {
     const Point d = e.b - e.a, g = f.b - f.a;
@@ -172,14 +137,47 @@ bool splitAlong(const std::vector<Bounds>& boxes, bool alongX, std::vector<int>&
 
 }  // namespace
 
+double sweepWork(const std::vector<Ring>& rings)
+{
+    const std::vector<Edge> edges = edgesOf(rings);
+    std::vector<double> heights;
+    heights.reserve(edges.size());
+    for (const Edge& e : edges)
+        heights.push_back(e.a.y);
+    std::sort(heights.begin(), heights.end());
+    heights.erase(std::unique(heights.begin(), heights.end()), heights.end());
+    const auto rank = [&](double y) {
+        return static_cast<std::size_t>(std::lower_bound(heights.begin(), heights.end(), y) -
+                                        heights.begin());
+    };
+    std::vector<double> change(heights.size() + 1, 0), valleys(heights.size() + 1, 0);
+    for (const Edge& e : edges) {
+        const std::size_t low = rank(std::min(e.a.y, e.b.y)), high = rank(std::max(e.a.y, e.b.y));
+        change[low] += 1;
+        change[high] -= 1;
+    }
+    for (const Ring& ring : rings) {
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const double before = ring[(i + ring.size() - 1) % ring.size()].y, here = ring[i].y,
+                         behind = ring[(i + 1) % ring.size()].y;
+            if (here <= before && here <= behind) valleys[rank(here)] += 1;
+        }
+    }
+    double work = 0, standing = 0;
+    for (std::size_t i = 0; i < heights.size(); ++i) {
+        standing += change[i];
+        work += standing * (1 + valleys[i]);
+    }
+    return work;
+}
+
 bool tangled(const std::vector<Ring>& rings)
 {
     std::size_t count = 0;
     for (const Ring& ring : rings)
         count += ring.size();
     if (count <= kSmall) return false;
-    const std::vector<Edge> edges = edgesOf(rings);
-    return sweepWork(rings, edges) > kSvgWorkLimit || CrossingCounter(edges).tooMany();
+    return sweepWork(rings) > kSvgWorkLimit || CrossingCounter(edgesOf(rings)).tooMany();
 }
 
 std::vector<std::vector<int>> clusters(const std::vector<Bounds>& boxes)

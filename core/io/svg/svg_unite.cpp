@@ -1,7 +1,9 @@
 #include "core/io/svg/svg_unite.h"
 
+#include "core/io/svg/svg_columns.h"
 #include "core/io/svg/svg_tangle.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <iterator>
 #include <utility>
@@ -15,14 +17,30 @@ void append(Region& all, Region part)
     std::move(part.rings.begin(), part.rings.end(), std::back_inserter(all.rings));
 }
 
-}  // namespace
+/// Columns are worth their while beyond this many steps of the sweep line.
+constexpr double kColumnWork = 2e6;
+constexpr int kMostColumns = 64;
+constexpr std::size_t kFewCorners = 3000;
 
-Region fillAll(std::vector<Ring> rings, FillRule rule, Budget& budget)
+Region fillGroup(const std::vector<Ring>& rings, FillRule rule, Budget& budget)
 {
+    if (budget.broken()) return {};
     if (tangled(rings)) {
         budget.tangle();
         return {};
     }
+    std::size_t corners = 0;
+    for (const Ring& ring : rings)
+        corners += ring.size();
+    if (corners <= kFewCorners) return fill(rings, rule);
+    const double columns = std::min<double>(kMostColumns, sweepWork(rings) / kColumnWork);
+    return fillInColumns(rings, rule, static_cast<int>(columns));
+}
+
+}  // namespace
+
+Region fillAll(std::vector<Ring> rings, FillRule rule, Budget& budget)
+{
     std::vector<Bounds> boxes;
     boxes.reserve(rings.size());
     for (const Ring& ring : rings)
@@ -32,7 +50,7 @@ Region fillAll(std::vector<Ring> rings, FillRule rule, Budget& budget)
         std::vector<Ring> together;
         for (const int i : group)
             together.push_back(std::move(rings[static_cast<std::size_t>(i)]));
-        append(all, fill(together, rule));
+        append(all, fillGroup(together, rule, budget));
     }
     return all;
 }
@@ -56,11 +74,7 @@ Region uniteAll(std::vector<Region> parts, Budget& budget)
             Region& part = parts[static_cast<std::size_t>(i)];
             std::move(part.rings.begin(), part.rings.end(), std::back_inserter(rings));
         }
-        if (tangled(rings)) {
-            budget.tangle();
-            return {};
-        }
-        append(all, fill(rings, FillRule::NonZero));
+        append(all, fillGroup(rings, FillRule::NonZero, budget));
     }
     return all;
 }

@@ -127,7 +127,7 @@ TEST(FindingsPanel, ARemedyIsAppliedByMouseAndCanBeUndone)
     FindingCard* card = p.mendable();
     ASSERT_NE(card, nullptr);
     const Remedy remedy = card->finding().remedies.front();
-    const QString label = card->buttons()[0]->text();
+    const QString label = card->buttons()[0]->accessibleName();
     const Plan before = p.document.plan();
     const Plan wanted = *applyEdits(before, remedy.edits);
     QTest::mouseClick(card->buttons()[0], Qt::LeftButton);
@@ -253,6 +253,28 @@ TEST(FindingsPanel, FourFindingsAreInSightInASmallWindow)
     EXPECT_LE(scroll->widget()->width(), scroll->viewport()->width());
 }
 
+TEST(FindingsPanel, NoWordOfAWayOutIsCutOff)
+{
+    const QFont before = QApplication::font();
+    for (const double size : {9.0, 20.0}) {
+        QFont font = before;
+        font.setPointSizeF(size);
+        QApplication::setFont(font);
+        const Panel p;
+        int buttons = 0;
+        for (const FindingCard* card : p.panel->cards()) {
+            for (const WrappingButton* button : card->buttons()) {
+                EXPECT_GE(button->height(), button->heightForWidth(button->width())) << size;
+                ++buttons;
+            }
+        }
+        EXPECT_GT(buttons, 0);
+        const auto* counts = p.panel->findChild<CountStrip*>();
+        EXPECT_GE(counts->height(), counts->heightForWidth(counts->width())) << size;
+    }
+    QApplication::setFont(before);
+}
+
 TEST(FindingsPanel, LargeTypeWrapsInsteadOfScrollingSideways)
 {
     const QFont before = QApplication::font();
@@ -279,9 +301,11 @@ TEST(FindingsPanel, AllControlsHaveNames)
 
 TEST(FindingsPanel, SaysSoWhenThereIsNothingToMend)
 {
-    Panel p(Plan{});
+    Plan plan;
+    plan.holes.resize(1);
+    Panel p(plan);
     for (const FindingCard* card : p.panel->cards())
-        ADD_FAILURE() << "to mend in a fresh plan: " << card->accessibleName().toStdString();
+        ADD_FAILURE() << "to mend in a plain plan: " << card->accessibleName().toStdString();
     bool said = false;
     for (const QLabel* label : p.panel->findChildren<QLabel*>())
         said = said || (label->isVisibleTo(p.panel) && label->text().startsWith(QStringLiteral("Nothing to mend")));

@@ -1,5 +1,6 @@
 #include "app/properties/part_form.h"
 
+#include "app/properties/choice_edit.h"
 #include "app/properties/parameter_editor.h"
 #include "app/properties/parameter_row.h"
 #include "tests/app/properties/panel_window.h"
@@ -7,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -31,7 +33,7 @@ struct Form {
         QStringList all;
         for (const QLabel* label : form->findChildren<QLabel*>())
             if (label->isVisibleTo(form)) all << label->text();
-        return all.join(QLatin1Char('\n'));
+        return all.join(QLatin1Char('\n')).replace(QChar(QChar::Nbsp), QLatin1Char(' '));
     }
     QLineEdit* line(const char* key) const { return form->findChild<QLineEdit*>(QLatin1String(key)); }
     QPushButton* button(const QString& text) const
@@ -243,6 +245,39 @@ TEST(PartForm, ADragShowsItsWayAndSettlesAfterwards)
     EXPECT_EQ(f.line("scale.nut-to-box")->text().toStdString(), "390 mm");
     f.document.cancelDrag();
     EXPECT_EQ(f.line("scale.nut-to-box")->text().toStdString(), "400 mm");
+}
+
+TEST(PartForm, RowsTakeNoMoreHeightThanTheyNeed)
+{
+    const Form f("scale", fullPlan(), {300, 900});
+    QTest::qWait(1);
+    for (const ParameterRow* row : f.form->rows())
+        EXPECT_LE(row->height(), row->layout()->heightForWidth(row->width()) + 1) << row->ref().key();
+}
+
+TEST(PartForm, NoLineOfALabelIsCutOff)
+{
+    Plan plan = fullPlan();
+    plan.sheet.unit = PlanUnit::InchFraction;
+    plan.neck.blankLength = 700;
+    for (const PartInfo& part : parts()) {
+        const Form f(part.key, plan);
+        QTest::qWait(1);
+        for (const QLabel* label : f.form->findChildren<QLabel*>()) {
+            if (label->isVisibleTo(f.form) && label->wordWrap()) {
+                EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+            }
+        }
+    }
+}
+
+TEST(PartForm, TheLongestChoiceIsSeenWhole)
+{
+    const Form f("scale");
+    QTest::qWait(1);
+    const auto* choice = f.form->findChild<ChoiceEdit*>(QStringLiteral("scale.hold"));
+    ASSERT_NE(choice, nullptr);
+    EXPECT_GE(choice->width(), choice->wantedWidth());
 }
 
 TEST(PartForm, NothingIsWiderThanANarrowPanelEvenInLargeType)

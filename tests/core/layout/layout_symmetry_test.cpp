@@ -56,28 +56,35 @@ double differing(const Region& a, const Region& b)
     return area(subtract(a, b)) + area(subtract(b, a));
 }
 
-/// How much area two areas of edges within a grid step of each other may differ by.
-double slack(const Region& region)
+/// Regions are laid on a grid of 10 nm; what is offset has arcs within 0.01 mm of the true ones, and the two
+/// directions round a ring put their chords differently.
+constexpr double kGridStep = 2e-5;
+constexpr double kArcStep = 0.012;
+
+/// How much area the region gains when its edges move by `step`.
+double slack(const Region& region, double step)
 {
     double edges = 0;
     for (const Ring& ring : region.rings)
         for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
             edges += distance(ring[j], ring[i]);
-    return 1e-6 + 4e-5 * edges;
+    return 1e-6 + step * edges;
 }
 
-void expectTurnedOver(const Region& region, const Region& other, const char* what)
+void expectTurnedOver(const Region& region, const Region& other, const char* what, double step = kGridStep)
 {
-    EXPECT_LE(differing(transformed(region, kTurnOver), other), slack(region) + slack(other)) << what;
+    EXPECT_LE(differing(transformed(region, kTurnOver), other), slack(region, step) + slack(other, step))
+        << what;
 }
 
 void expectTurnedOver(const EndWallLayout& a, const EndWallLayout& b)
 {
     EXPECT_EQ(a.crossed, b.crossed);
     EXPECT_NEAR(a.outerX, b.outerX, 1e-4);
-    EXPECT_NEAR(a.innerX, b.innerX, 1e-4);
+    // The inner face may run at a slant, where an arc's step is drawn out.
+    EXPECT_NEAR(a.innerX, b.innerX, 10 * kArcStep);
     EXPECT_NEAR(a.outerMinX, b.outerMinX, 1e-4);
-    EXPECT_NEAR(a.innerMaxX, b.innerMaxX, 1e-4);
+    EXPECT_NEAR(a.innerMaxX, b.innerMaxX, 10 * kArcStep);
     EXPECT_NEAR(a.openingCentre, -b.openingCentre, 1e-9);
     EXPECT_EQ(a.openingWidth, b.openingWidth);
     EXPECT_EQ(a.opening.low, b.opening.low);
@@ -93,7 +100,7 @@ TEST_P(TurnedOver, LaysOutTurnedOver)
     testing::RandomPlans plans(GetParam());
     for (int round = 0; round < 10; ++round) {
         Plan plan = plans.next();
-        // Where the neck's edge or a block's middle runs along an edge of the body, the last bit decides.
+        // Drawings as large as a lid: a hundredfold one would only show the grid's own limits.
         for (ArtPiece& piece : plan.art)
             piece.scale = std::min(piece.scale, 5.0);
         const Layout a = derive(plan);
@@ -107,8 +114,8 @@ TEST_P(TurnedOver, LaysOutTurnedOver)
         expectTurnedOver(a.headWall, b.headWall);
         expectTurnedOver(a.tailWall, b.tailWall);
         expectTurnedOver({{a.boxOuter}}, {{b.boxOuter}}, "outside");
-        expectTurnedOver({{a.boxInner}}, {{b.boxInner}}, "inside");
-        expectTurnedOver(a.artField, b.artField, "art field");
+        expectTurnedOver({{a.boxInner}}, {{b.boxInner}}, "inside", kArcStep);
+        expectTurnedOver(a.artField, b.artField, "art field", kArcStep);
         expectTurnedOver({{a.neckOutline}}, {{b.neckOutline}}, "neck");
         expectTurnedOver({{a.bridgeOutline}}, {{b.bridgeOutline}}, "bridge");
         ASSERT_EQ(a.strings.size(), b.strings.size());

@@ -1,0 +1,154 @@
+// Glues the tiles of a PDF together with the eyes of another program and compares them with the undivided sheet.
+#include "app/paper/paper_pages.h"
+#include "tests/app/paper/paper_plans.h"
+#include "tests/app/paper/pdf_tools.h"
+
+#include <QTemporaryDir>
+
+namespace lidwright {
+namespace {
+
+constexpr int kDpi = 150;
+constexpr double kDotsPerMm = kDpi / 25.4;
+// The drawing's black lines have dots darker than kDark wherever they run; grey marks have none so dark. Where a
+// grey mark crosses a line or the dots fall otherwise, a line still is darker than kGrey.
+constexpr int kDark = 75;
+constexpr int kGrey = 170;
+
+/// Pages of a PDF and how each shows the drawing.
+struct Painted {
+    PaperPages pages;
+    std::vector<QImage> images;
+
+    /// Grey value of the drawing's point on page `i`; white outside the paper.
+    int at(std::size_t i, Point p, int dx = 0, int dy = 0) const
+    {
+        const PaperPage& page = pages.pages[i];
+        const Point onPage = page.toPage(p + page.offset);
+        const int x = static_cast<int>(std::floor(onPage.x * kDotsPerMm)) + dx;
+        const int y = static_cast<int>(std::floor((page.height - onPage.y) * kDotsPerMm)) + dy;
+        return images[i].valid(x, y) ? qGray(images[i].pixel(x, y)) : 255;
+    }
+    /// The darkest dot within one dot of the point.
+    int darkestNear(std::size_t i, Point p) const
+    {
+        int darkest = 255;
+        for (const int dx : {-1, 0, 1})
+            for (const int dy : {-1, 0, 1})
+                darkest = std::min(darkest, at(i, p, dx, dy));
+        return darkest;
+    }
+};
+
+Painted painted(const Plan& plan, const PaperJob& job)
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("t.pdf"));
+    EXPECT_EQ(writePaperPdf(plan, job, path).toStdString(), "");
+    Painted result;
+    auto pages = composePages(plan, job);
+    EXPECT_TRUE(pages.ok());
+    result.pages = std::move(pages).value();
+    result.images = testing::paintedPages(path, kDpi);
+    EXPECT_EQ(result.images.size(), result.pages.pages.size());
+    return result;
+}
+
+/// The page on which the point is seen when all is joined.
+std::size_t pageOf(const Painted& tiles, Point p)
+{
+    const TemplatePages& lid = tiles.pages.templates[0];
+    for (std::size_t i = 0; i < lid.tiling->tiles.size(); ++i)
+        if (lid.tiling->tiles[i].kept.contains(p)) return lid.firstPage + i;
+    return 0;
+}
+
+void expectSame(const PaperJob& tiledJob)
+{
+    const Plan plan = testing::largePlan();
+    PaperJob job = tiledJob;
+    job.templates = {TemplateKind::Lid};
+    PaperJob roll;
+    roll.templates = job.templates;
+    roll.size = PaperSize::Roll;
+    const Painted tiles = painted(plan, job);
+    const Painted whole = painted(plan, roll);
+    ASSERT_EQ(whole.images.size(), 1U);
+    ASSERT_GT(tiles.images.size(), 3U) << "a cover and several tiles";
+
+    const Bounds area = whole.pages.pages[0].drawing->extent;
+    int darkWhole = 0, darkTiles = 0, lost = 0, added = 0;
+    const double step = 1 / kDotsPerMm;
+    for (double y = area.minY; y < area.maxY; y += step) {
+        for (double x = area.minX; x < area.maxX; x += step) {
+            const Point p{x, y};
+            const std::size_t page = pageOf(tiles, p);
+            if (page == 0) {
+                EXPECT_GT(whole.at(0, p), kDark) << "a tile left out held ink at " << x << ", " << y;
+                continue;
+            }
+            if (whole.at(0, p) < kDark) {
+                ++darkWhole;
+                if (tiles.darkestNear(page, p) > kGrey) ++lost;
+            }
+            if (tiles.at(page, p) < kDark) {
+                ++darkTiles;
+                if (whole.darkestNear(0, p) > kGrey) ++added;
+            }
+        }
+    }
+    EXPECT_GT(darkWhole, 10'000);
+    EXPECT_GT(darkTiles, 10'000);
+    EXPECT_EQ(lost, 0);
+    EXPECT_EQ(added, 0);
+}
+
+TEST(PaperStitch, A4TilesMakeTheWholeSheet)
+{
+    expectSame({});
+}
+
+TEST(PaperStitch, LetterTilesWithASmallOverlapMakeTheWholeSheet)
+{
+    PaperJob job;
+    job.size = PaperSize::Letter;
+    job.overlap = 6;
+    job.margin = 12;
+    expectSame(job);
+}
+
+TEST(PaperStitch, CrossesLieAtTheSamePlacesOnBothSidesOfAJoint)
+{
+    const auto pages = composePages(testing::largePlan(), {});
+    ASSERT_TRUE(pages.ok());
+    const TemplatePages& lid = pages->templates[0];
+    // The circles of the crosses, in the drawing's frame.
+    const auto crosses = [&](std::size_t tile) {
+        const PaperPage& page = pages->pages[lid.firstPage + tile];
+        std::vector<Point> places;
+        for (const Element& element : page.furniture.elements) {
+            const auto* stroke = std::get_if<Stroke>(&element.what);
+            if (stroke && stroke->closed && stroke->points.size() > 8)
+                places.push_back(bounds(stroke->points).centre() - page.offset);
+        }
+        return places;
+    };
+    int shared = 0;
+    for (std::size_t i = 0; i < lid.tiling->tiles.size(); ++i) {
+        for (std::size_t j = 0; j < lid.tiling->tiles.size(); ++j) {
+            if (i == j) continue;
+            for (const Point& p : crosses(i)) {
+                // A cross that lies well within the other page's window is drawn there too.
+                if (!lid.tiling->tiles[j].window.grown(-3).contains(p)) continue;
+                const auto others = crosses(j);
+                EXPECT_TRUE(std::any_of(others.begin(), others.end(), [&](Point q) { return distance(p, q) < 1e-6; }))
+                    << p.x << ", " << p.y;
+                ++shared;
+            }
+        }
+    }
+    EXPECT_GT(shared, 8);
+}
+
+}  // namespace
+}  // namespace lidwright
