@@ -28,6 +28,8 @@ public:
     void freshPlan();
     /// Composes and places so that everything is seen, with texts of the window's size.
     void fit(int rounds);
+    void settle(int rounds);
+    Bounds fitExtent() const;  ///< what a fit brings into the window
     double paperUnit() const;  ///< pixels that a paper millimetre takes at any zoom
     void transformed();        ///< after every pan and zoom
     void placeBars();
@@ -64,6 +66,7 @@ public:
     PlanDocument& document;
 
     BoardScene scene;
+    bool wholeSheet = true;  ///< the fit shows all views, not only the top view and the section
     double paper = 2;
     ViewTransform transform;
     bool fitted = true;    ///< the whole sheet is shown and shall stay so while the window is resized

@@ -17,6 +17,9 @@ namespace {
 
 constexpr double kZoomStepMargin = 40;  // px kept free around places that are shown
 constexpr double kFitMargin = 10;       // px between the sheet and the canvas's edge
+constexpr double kCapital = 2.5;    // mm on paper, capital height of dimension words (ISO 3098)
+constexpr double kMostPaper = 5;    // sheet mm per paper mm
+constexpr double kReadable = 6;     // pixels of capital height below which words are no longer read
 constexpr int kRest_ms = 90;            // after the last pan or zoom the picture is made sharp
 
 }  // namespace
@@ -110,7 +113,7 @@ void BoardWidget::Private::documentChanged()
     compose();
     // Something has grown out of sight while everything was to be seen.
     if (fitted && !document.dragging()) {
-        const QRectF sheet = transform.toWidget(scene.sheet().extent);
+        const QRectF sheet = transform.toWidget(fitExtent());
         if (!board.canvas().adjusted(-1, -1, 1, 1).contains(sheet)) fit(3);
     }
     board.update();
@@ -128,22 +131,42 @@ void BoardWidget::Private::freshPlan()
 double BoardWidget::Private::paperUnit() const
 {
     // Dimension words (2.5 mm on paper) come out as large as the window's own words.
-    return std::max(board.fontMetrics().capHeight(), 5) / 2.5;
+    return std::max(board.fontMetrics().capHeight(), 5) / kCapital;
 }
 
-void BoardWidget::Private::fit(int rounds)
+Bounds BoardWidget::Private::fitExtent() const
 {
-    const QRectF canvas = board.canvas();
-    if (canvas.isEmpty()) return;
+    if (wholeSheet) return scene.sheet().extent;
+    Bounds extent;
+    for (const View view : {View::Top, View::Under, View::Section})
+        if (const PlacedView* placed = scene.placed(view)) extent.include(placed->extent);
+    return extent.empty() ? scene.sheet().extent : extent;
+}
+
+void BoardWidget::Private::settle(int rounds)
+{
     // Texts of a fixed size make the sheet larger or smaller, and that changes the scale: a few rounds settle it.
+    // Beyond kMostPaper the words would take more room than the drawing, and no round would settle anything.
     for (int i = 0; i < rounds; ++i) {
-        transform.fit(scene.sheet().extent, canvas, kFitMargin);
-        const double wanted = paperUnit() / transform.scale();
+        transform.fit(fitExtent(), board.canvas(), kFitMargin);
+        const double wanted = std::min(kMostPaper, paperUnit() / transform.scale());
         if (std::abs(wanted - paper) < 0.01 * paper) break;
         paper = wanted;
         compose();
     }
-    transform.fit(scene.sheet().extent, board.canvas(), kFitMargin);
+    transform.fit(fitExtent(), board.canvas(), kFitMargin);
+}
+
+void BoardWidget::Private::fit(int rounds)
+{
+    if (board.canvas().isEmpty()) return;
+    wholeSheet = true;
+    settle(rounds);
+    // In a narrow window the end views would press all words below what can be read: they wait beside the others.
+    if (kCapital * paper * transform.scale() < kReadable) {
+        wholeSheet = false;
+        settle(rounds);
+    }
     fitted = true;
     transformed();
 }

@@ -71,7 +71,7 @@ std::vector<Element> dimensionElements(const Dimension& d, const std::string& pa
     const auto extension = [&](Point feature, double reach) {
         const double whole = away + reach;
         if (whole <= 0) return;
-        const double gap = std::min(kExtensionGap * paper, whole / 3);
+        const double gap = std::min(kExtensionGap * paper, whole / 2);
         line(feature + side * (gap - reach) * f.left,
              feature + side * (away + kExtensionOverrun * paper) * f.left, LineKind::Narrow);
     };

@@ -26,7 +26,7 @@ void DimensionRows::add(const std::string& part, Point a, Point b, const std::st
     item.b = b;
     item.low = level() ? a.x : a.y;
     item.high = level() ? b.x : b.y;
-    if (!(item.high - item.low >= kLeast)) return;
+    if (!(item.high - item.low >= kLeast) || !std::isfinite(item.high - item.low)) return;
     item.words = words;
     item.key = key;
     item.width = textWidth(words, kHeight) * m_paper;

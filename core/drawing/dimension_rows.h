@@ -16,7 +16,7 @@ public:
     DimensionRows(Side side, double edge, double paper) : m_side(side), m_edge(edge), m_paper(paper) {}
 
     /// A dimension between two places on the part; measured along the side only. Those shorter than a
-    /// hundredth of a millimetre are left out.
+    /// hundredth of a millimetre, and what is not finite, are left out.
     void add(const std::string& part, Point a, Point b, const std::string& words, const std::string& key);
 
     /// What lies between two places, measured along the side.

@@ -18,19 +18,24 @@ std::vector<Point> ViewPen::mapped(const std::vector<Point>& points) const
 {
     std::vector<Point> out;
     out.reserve(points.size());
-    for (const Point p : points)
+    for (const Point p : points) {
+        // What the plan leaves no room for has empty bounds; nothing is drawn of it.
+        if (!std::isfinite(p.x) || !std::isfinite(p.y)) return {};
         out.push_back(m_placed.toSheet(p));
+    }
     return out;
 }
 
 void ViewPen::fill(const std::string& part, const std::string& layer, const Ring& ring, FillKind kind)
 {
-    if (ring.size() >= 3) m_elements.push_back({part, layer, Fill{mapped(ring), kind}});
+    if (std::vector<Point> on = mapped(ring); on.size() >= 3)
+        m_elements.push_back({part, layer, Fill{std::move(on), kind}});
 }
 
 void ViewPen::outline(const std::string& part, const std::string& layer, const Ring& ring, LineKind kind)
 {
-    if (ring.size() >= 2) m_elements.push_back({part, layer, Stroke{mapped(ring), true, kind}});
+    if (std::vector<Point> on = mapped(ring); on.size() >= 2)
+        m_elements.push_back({part, layer, Stroke{std::move(on), true, kind}});
 }
 
 void ViewPen::area(const std::string& part, const std::string& layer, const Ring& ring, FillKind fillKind,
@@ -42,7 +47,8 @@ void ViewPen::area(const std::string& part, const std::string& layer, const Ring
 
 void ViewPen::line(const std::string& part, const std::string& layer, const Polyline& points, LineKind kind)
 {
-    if (points.size() >= 2) m_elements.push_back({part, layer, Stroke{mapped(points), false, kind}});
+    if (std::vector<Point> on = mapped(points); on.size() >= 2)
+        m_elements.push_back({part, layer, Stroke{std::move(on), false, kind}});
 }
 
 void ViewPen::text(const std::string& part, const std::string& layer, Point at, const std::string& words,
@@ -53,7 +59,7 @@ void ViewPen::text(const std::string& part, const std::string& layer, Point at, 
 
 void ViewPen::dimension(const std::string& part, Point a, Point b, double offset, const std::string& key)
 {
-    if (!m_dimensions || distance(a, b) <= 0) return;
+    if (!m_dimensions || !(distance(a, b) > 0) || !std::isfinite(distance(a, b))) return;
     Dimension d;
     d.a = m_placed.toSheet(a);
     d.b = m_placed.toSheet(b);

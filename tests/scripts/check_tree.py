@@ -133,7 +133,7 @@ def include_spelling(tree):
     """Own headers are named from the top folder, in quotes, and are there."""
     for file in tree.cpp("core", "app", "tests"):
         for number, quote, header in tree.includes(file):
-            own = header.split("/")[0] in ("core", "app", "tests")
+            own = header.split("/")[0] in ("core", "app", "tests", "resources")
             if own and quote == "<":
                 yield file, number, f"{header} is ours: write it in quotes"
             elif own and not (tree.root / header).is_file():
