@@ -34,6 +34,7 @@ ActionSet::ActionSet(QWidget* window) : QObject(window)
         window->addAction(action);
         m_actions[entry.command] = action;
     }
+    at(Command::Snapping)->setIconText(tr("Snap"));
     at(Command::Quit)->setMenuRole(QAction::QuitRole);
     at(Command::About)->setMenuRole(QAction::AboutRole);
     tint(window->palette());
@@ -46,10 +47,18 @@ void ActionSet::fill(QMenuBar& bar)
         menu->setToolTipsVisible(true);
         for (const MenuItem& item : entry.items) {
             switch (item.kind) {
-                case MenuItem::Kind::Action: menu->addAction(at(item.command)); break;
-                case MenuItem::Kind::Separator: menu->addSeparator(); break;
-                case MenuItem::Kind::RecentFiles: m_recent = menu->addMenu(tr("Open &recent")); break;
-                case MenuItem::Kind::Samples: m_samples = menu->addMenu(tr("Sa&mples")); break;
+                case MenuItem::Kind::Action:
+                    menu->addAction(at(item.command));
+                    break;
+                case MenuItem::Kind::Separator:
+                    menu->addSeparator();
+                    break;
+                case MenuItem::Kind::RecentFiles:
+                    m_recent = menu->addMenu(tr("Open &recent"));
+                    break;
+                case MenuItem::Kind::Samples:
+                    m_samples = menu->addMenu(tr("Sa&mples"));
+                    break;
             }
         }
     }

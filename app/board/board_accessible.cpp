@@ -112,16 +112,20 @@ public:
     }
     QAccessibleInterface* childAt(int x, int y) const override
     {
-        if (QAccessibleInterface* widget = QAccessibleWidget::childAt(x, y)) return widget;
+        const int partCount = int(parts().size());
+        for (int i = childCount() - 1; i >= partCount; --i) {
+            QAccessibleInterface* widget = child(i);
+            if (widget && !widget->state().invisible && widget->rect().contains(x, y)) return widget;
+        }
         // The smallest part under the point: the lid must not hide the bridge.
         QAccessibleInterface* best = nullptr;
         double least = 0;
         for (const std::string& part : parts()) {
-            QAccessibleInterface* child = partChild(part);
-            const QRect box = child->rect();
+            QAccessibleInterface* candidate = partChild(part);
+            const QRect box = candidate->rect();
             const double size = double(box.width()) * box.height();
             if (!box.contains(x, y) || (best && size >= least)) continue;
-            best = child;
+            best = candidate;
             least = size;
         }
         return best;

@@ -105,11 +105,11 @@ void BoardWidget::Private::hover(QPointF at)
     setHairline(line);
 
     QString words;
+    const Picked found = pickAt(at);
     if (const MarkSpot* mark = markAt(at)) {
         const Finding& f = document.findings()[mark->finding];
         words = BoardWidget::tr("%1: %2").arg(shown(f.verdict), shown(f.sentence, document.style()));
     } else {
-        const Picked found = pickAt(at);
         const QString where = whereWords(line);
         if (found.dimension) {
             words = BoardWidget::tr("Dimension %1: double-click to change it").arg(shown(found.dimension->words));
@@ -121,10 +121,12 @@ void BoardWidget::Private::hover(QPointF at)
         if (!where.isEmpty()) words += (words.isEmpty() ? QString() : QStringLiteral(" · ")) + where;
     }
     Q_EMIT board.caption(words);
-    updateCursor(at);
+    showCursor(at, found);
 }
 
-void BoardWidget::Private::updateCursor(QPointF at)
+void BoardWidget::Private::updateCursor(QPointF at) { showCursor(at, pickAt(at)); }
+
+void BoardWidget::Private::showCursor(QPointF at, const Picked& found)
 {
     if (panning) {
         board.setCursor(Qt::ClosedHandCursor);
@@ -134,14 +136,12 @@ void BoardWidget::Private::updateCursor(QPointF at)
         board.setCursor(cursorOf(session.handle()));
     } else if (markAt(at)) {
         board.setCursor(Qt::PointingHandCursor);
+    } else if (found.dimension) {
+        board.setCursor(Qt::IBeamCursor);
+    } else if (found.handle) {
+        board.setCursor(cursorOf(*found.handle));
     } else {
-        const Picked found = pickAt(at);
-        if (found.dimension)
-            board.setCursor(Qt::IBeamCursor);
-        else if (found.handle)
-            board.setCursor(cursorOf(*found.handle));
-        else
-            board.setCursor(found.part.empty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+        board.setCursor(found.part.empty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
     }
 }
 

@@ -27,7 +27,9 @@ public:
     void documentChanged();
     void freshPlan();
     /// Composes and places so that everything is seen, with texts of the window's size.
-    void fit(int rounds);
+    void fit();
+    double fittingPaper(const QRectF& room) const;
+    BoardOptions options(double paperSize) const;
     void settle(int rounds);
     Bounds fitExtent() const;  ///< what a fit brings into the window
     double paperUnit() const;  ///< pixels that a paper millimetre takes at any zoom
@@ -54,6 +56,7 @@ public:
     QString whereWords(const Hairline& at) const;
     const MarkSpot* markAt(QPointF at) const;
     void updateCursor(QPointF at);
+    void showCursor(QPointF at, const Picked& found);
 
     // Keys (board_keys.cpp).
     void nudgeSelected(QPoint way, Qt::KeyboardModifiers modifiers);

@@ -20,6 +20,7 @@ constexpr double kFitMargin = 10;       // px between the sheet and the canvas's
 constexpr double kCapital = 2.5;    // mm on paper, capital height of dimension words (ISO 3098)
 constexpr double kMostPaper = 5;    // sheet mm per paper mm
 constexpr double kReadable = 6;     // pixels of capital height below which words are no longer read
+constexpr double kMostWords = 1.2;      // words and gaps take at most this many times the parts' own size
 constexpr int kRest_ms = 90;            // after the last pan or zoom the picture is made sharp
 
 }  // namespace
@@ -83,20 +84,25 @@ BoardWidget::~BoardWidget()
 
 std::string BoardWidget::Private::selected() const { return document.selectedPart().toStdString(); }
 
-void BoardWidget::Private::compose()
+BoardOptions BoardWidget::Private::options(double paperSize) const
 {
     BoardOptions options;
     options.style = document.style();
     options.projection = document.plan().sheet.projection;
     options.under = under;
-    options.paper = paper;
+    options.paper = paperSize;
     options.selected = selected();
+    return options;
+}
+
+void BoardWidget::Private::compose()
+{
     // What the hand holds must stay under it, wherever the new sheet puts that view.
     const View held = session.pressed() ? session.handle().view : View::Section;
     const PlacedView* before = scene.placed(held);
     const bool wasPlaced = before != nullptr;
     const Point origin = wasPlaced ? before->origin : Point{};
-    scene = BoardScene(boardSheet(document.plan(), document.layout(), options));
+    scene = BoardScene(boardSheet(document.plan(), document.layout(), options(paper)));
     const PlacedView* after = scene.placed(held);
     if (wasPlaced && after) transform.pan(transform.toWidget(origin) - transform.toWidget(after->origin));
 
@@ -114,7 +120,7 @@ void BoardWidget::Private::documentChanged()
     // Something has grown out of sight while everything was to be seen.
     if (fitted && !document.dragging()) {
         const QRectF sheet = transform.toWidget(fitExtent());
-        if (!board.canvas().adjusted(-1, -1, 1, 1).contains(sheet)) fit(3);
+        if (!board.canvas().adjusted(-1, -1, 1, 1).contains(sheet)) fit();
     }
     board.update();
     announceParts();
@@ -157,16 +163,34 @@ void BoardWidget::Private::settle(int rounds)
     transform.fit(fitExtent(), board.canvas(), kFitMargin);
 }
 
-void BoardWidget::Private::fit(int rounds)
+double BoardWidget::Private::fittingPaper(const QRectF& room) const
 {
-    if (board.canvas().isEmpty()) return;
-    wholeSheet = true;
-    settle(rounds);
-    // In a narrow window the end views would press all words below what can be read: they wait beside the others.
-    if (kCapital * paper * transform.scale() < kReadable) {
-        wholeSheet = false;
-        settle(rounds);
-    }
+    // The sheet's size grows about linearly with the size of its words: two looks give what the parts take and
+    // what the words take, and so the paper size at which the words come out as large as wished once all is fitted.
+    const double first = paper, second = 1.5 * paper;
+    const Bounds small = boardSheet(document.plan(), document.layout(), options(first)).sheet.extent;
+    const Bounds large = boardSheet(document.plan(), document.layout(), options(second)).sheet.extent;
+    const auto wanted = [&](double sizeFirst, double sizeSecond, double available) {
+        const double words = std::max((sizeSecond - sizeFirst) / (second - first), 1e-6);
+        const double parts = std::max(sizeFirst - words * first, 1e-3);
+        const double left = 1 - paperUnit() * words / available;
+        // In a small window words must not push the parts aside: they get smaller instead.
+        const double most = kMostWords * parts / words;
+        return left > 0 ? std::min(paperUnit() * parts / (available * left), most) : most;
+    };
+    return std::clamp(std::max(wanted(small.width(), large.width(), room.width()),
+                               wanted(small.height(), large.height(), room.height())),
+                      0.02, 500.0);
+}
+
+void BoardWidget::Private::fit()
+{
+    const QRectF canvas = board.canvas();
+    const QRectF room = canvas.adjusted(kFitMargin, kFitMargin, -kFitMargin, -kFitMargin);
+    if (room.width() < 10 || room.height() < 10) return;
+    paper = fittingPaper(room);
+    compose();
+    transform.fit(scene.sheet().extent, canvas, kFitMargin);
     fitted = true;
     transformed();
 }
@@ -222,7 +246,7 @@ void BoardWidget::Private::announceParts() { announceChange(board); }
 
 void BoardWidget::fitAll()
 {
-    d->fit(8);
+    d->fit();
     update();
 }
 
@@ -249,7 +273,7 @@ void BoardWidget::setUnderView(bool under)
     d->under = under;
     d->pickedView.reset();
     d->compose();
-    if (d->fitted) d->fit(3);
+    if (d->fitted) d->fit();
     d->announceParts();
 }
 
@@ -326,7 +350,7 @@ void BoardWidget::resizeEvent(QResizeEvent*)
 {
     d->placeBars();
     if (d->fitted)
-        d->fit(4);
+        d->fit();
     else
         d->transformed();
 }
@@ -341,7 +365,7 @@ void BoardWidget::changeEvent(QEvent* event)
         case QEvent::FontChange:
             d->placeBars();
             if (d->fitted)
-                d->fit(4);
+                d->fit();
             else
                 d->compose();
             break;

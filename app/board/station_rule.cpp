@@ -246,9 +246,16 @@ void StationRule::mouseMoveEvent(QMouseEvent* event)
     unsetCursor();
     // Near a station the pointer means the station.
     double x = m_mapping.toNeck(event->position().x());
+    double nearest = 5;
     for (const Shown& s : m_shown) {
-        const bool onWords = s.place.shown && wordsBox(s).contains(event->position());
-        if (onWords || std::abs(m_mapping.toWidget(s.x) - event->position().x()) <= 5) x = s.x;
+        if (s.place.shown && wordsBox(s).contains(event->position())) {
+            x = s.x;
+            break;
+        }
+        const double away = std::abs(m_mapping.toWidget(s.x) - event->position().x());
+        if (away > nearest) continue;
+        nearest = away;
+        x = s.x;
     }
     Q_EMIT pointedAt(x);
 }

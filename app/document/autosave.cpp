@@ -127,9 +127,9 @@ void Autosave::keepNow()
     }
     const Plan plan = m_document.plan();
     const QString path = planFile();
-    const QByteArray origin =
-        (m_document.filePath() + QLatin1Char('\n') + QString::fromStdString(plan.sheet.title) + QLatin1Char('\n'))
-            .toUtf8();
+    const QByteArray origin = (m_document.filePath() + QLatin1Char('\n') +
+                               QString::fromStdString(plan.sheet.title) + QLatin1Char('\n'))
+                                  .toUtf8();
     m_pool.start([this, plan, path, origin, generation = m_generation] {
         auto failure = writeFileSafely(originPath(path), origin);
         if (!failure) failure = writeFileSafely(path, QByteArray::fromStdString(writePlan(plan)));

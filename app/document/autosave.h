@@ -16,8 +16,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// A plan that a session left behind because it did not end in order. While this object lives no other running
-/// copy of the program can offer the same plan.
+/// A plan that a session left behind because it did not end in order. While this object lives no other
+/// running copy of the program can offer the same plan.
 struct LeftOver {
     QString planFile;      ///< where the kept plan is
     QString originalPath;  ///< file it was opened from, empty for an untitled plan
@@ -29,8 +29,8 @@ struct LeftOver {
     void discard();
 };
 
-/// Keeps unsaved work in a file of its own, away from the user's: some seconds after a change, on a thread of its
-/// own. The file is deleted when the plan is saved or closed in order.
+/// Keeps unsaved work in a file of its own, away from the user's: some seconds after a change, on a thread of
+/// its own. The file is deleted when the plan is saved or closed in order.
 class Autosave : public QObject {
     Q_OBJECT
 public:
@@ -40,7 +40,8 @@ public:
     /// Waits for a file being written. What is kept stays, unless discard() was called.
     ~Autosave() override;
 
-    /// lidwright/recovery in the state folder: XDG_STATE_HOME, or ~/.local/state (base directory specification 0.8).
+    /// lidwright/recovery in the state folder: XDG_STATE_HOME, or ~/.local/state (base directory
+    /// specification 0.8).
     static QString standardFolder();
     /// What sessions that are no longer running have left in the folder, newest first.
     static std::vector<LeftOver> leftOvers(const QString& folder);

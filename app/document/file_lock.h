@@ -7,8 +7,8 @@
 
 namespace lidwright {
 
-/// Tells other running copies of the program that a plan file is being worked on: a small hidden file beside it.
-/// One left behind by a program that has died is taken over.
+/// Tells other running copies of the program that a plan file is being worked on: a small hidden file beside
+/// it. One left behind by a program that has died is taken over.
 class FileLock {
 public:
     enum class Answer {

@@ -4,6 +4,7 @@
 #include "app/document/remedy_seeker.h"
 #include "app/text/texts.h"
 #include "app/undo/plan_command.h"
+
 #include "core/layout/settled_edits.h"
 
 #include <QFileInfo>
@@ -160,7 +161,8 @@ void PlanDocument::refresh()
 void PlanDocument::takeRemedies(int question, const std::vector<std::vector<Remedy>>& remedies)
 {
     if (question != m_question || remedies.size() != m_findings.size()) return;
-    for (std::size_t i = 0; i < remedies.size(); ++i) m_findings[i].remedies = remedies[i];
+    for (std::size_t i = 0; i < remedies.size(); ++i)
+        m_findings[i].remedies = remedies[i];
     m_remediesPending = false;
     Q_EMIT remediesReady();
 }

@@ -34,8 +34,8 @@ public:
 
     // Edits. Each is one undo step unless it merges.
 
-    /// Applies the edits; consecutive calls with the same non-empty mergeKey become one step. On error nothing
-    /// changes and refused() is emitted; returns whether it was applied.
+    /// Applies the edits; consecutive calls with the same non-empty mergeKey become one step. On error
+    /// nothing changes and refused() is emitted; returns whether it was applied.
     bool edit(const std::vector<Edit>& edits, const QString& undoText, const QString& mergeKey = {});
     /// Structural change (artwork or blocks added or removed, uses of paints): the whole next plan.
     void replace(Plan next, const QString& undoText);
@@ -49,7 +49,8 @@ public:
     void endDrag();
     void cancelDrag();
 
-    // Selection: a part key ("bridge", "art.1"), empty for none; and a station pointed at (x), for the hairline.
+    // Selection: a part key ("bridge", "art.1"), empty for none; and a station pointed at (x), for the
+    // hairline.
     QString selectedPart() const { return m_selected; }
     void select(const QString& part);
 
@@ -60,7 +61,8 @@ public:
     /// Starts over with a plan that has no file (new, sample) or came from `filePath`.
     void reset(Plan plan, const QString& filePath);
     void markSaved(const QString& filePath);
-    /// The present plan is on no disk (it came from a recovery file): it counts as modified until it is saved.
+    /// The present plan is on no disk (it came from a recovery file): it counts as modified until it is
+    /// saved.
     void markUnsaved();
 
 Q_SIGNALS:

@@ -30,7 +30,8 @@ Result<OpenedPlan> openPlanFile(const QString& path)
     if (!reading) return reading.error();
     OpenedPlan opened;
     opened.plan = std::move(reading.value().plan);
-    for (const std::string& note : reading.value().notes) opened.notes << QString::fromStdString(note);
+    for (const std::string& note : reading.value().notes)
+        opened.notes << QString::fromStdString(note);
     return opened;
 }
 
@@ -53,8 +54,9 @@ std::optional<Error> savePlanFile(const Plan& plan, const QString& path)
     } else {
         QFile::remove(path);
     }
-    return error(QCoreApplication::translate("PlanFiles", "the saved plan does not read back as the same plan"), path,
-                 QCoreApplication::translate("PlanFiles", "save it under another name and report this"));
+    return error(
+        QCoreApplication::translate("PlanFiles", "the saved plan does not read back as the same plan"), path,
+        QCoreApplication::translate("PlanFiles", "save it under another name and report this"));
 }
 
 QString withPlanSuffix(const QString& path)

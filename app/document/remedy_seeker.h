@@ -12,8 +12,8 @@
 
 namespace lidwright {
 
-/// Seeks the remedies of findings on a thread of its own, a moment after the last question, so that the window
-/// never waits. An answer to anything but the newest question is dropped.
+/// Seeks the remedies of findings on a thread of its own, a moment after the last question, so that the
+/// window never waits. An answer to anything but the newest question is dropped.
 class RemedySeeker : public QObject {
     Q_OBJECT
 public:

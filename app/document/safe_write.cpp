@@ -30,24 +30,27 @@ std::optional<Error> writeFileSafely(const QString& path, const QByteArray& byte
         say(QT_TRANSLATE_NOOP("SafeWrite", "make room on the disk or save it in another folder"));
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
-        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file cannot be written: %1")).arg(file.errorString()),
-                     path, otherPlace);
+        return error(
+            say(QT_TRANSLATE_NOOP("SafeWrite", "the file cannot be written: %1")).arg(file.errorString()),
+            path, otherPlace);
     const qint64 written = file.write(bytes);
     if (written != bytes.size() || !file.flush() || file.size() != bytes.size()) {
         const QString reason = file.error() == QFileDevice::NoError
                                    ? say(QT_TRANSLATE_NOOP("SafeWrite", "the disk took only a part of it"))
                                    : file.errorString();
         file.cancelWriting();
-        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file could not be written whole: %1")).arg(reason), path,
-                     moreRoom);
+        return error(
+            say(QT_TRANSLATE_NOOP("SafeWrite", "the file could not be written whole: %1")).arg(reason), path,
+            moreRoom);
     }
     if (!file.commit())
-        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file could not be finished: %1")).arg(file.errorString()),
-                     path, otherPlace);
+        return error(
+            say(QT_TRANSLATE_NOOP("SafeWrite", "the file could not be finished: %1")).arg(file.errorString()),
+            path, otherPlace);
     QFile back(path);
     if (!back.open(QIODevice::ReadOnly) || back.size() != bytes.size() || back.readAll() != bytes)
-        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file does not read back as it was written")), path,
-                     moreRoom);
+        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file does not read back as it was written")),
+                     path, moreRoom);
     return std::nullopt;
 }
 
@@ -68,14 +71,16 @@ Result<QByteArray> readWholeFile(const QString& path, qint64 limit)
     if (info.size() > limit) return tooLarge();
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file cannot be read: %1")).arg(file.errorString()), path,
-                     say(QT_TRANSLATE_NOOP("SafeWrite", "see to its access rights")));
+        return error(
+            say(QT_TRANSLATE_NOOP("SafeWrite", "the file cannot be read: %1")).arg(file.errorString()), path,
+            say(QT_TRANSLATE_NOOP("SafeWrite", "see to its access rights")));
     // A file may grow between the question and the reading.
     QByteArray bytes = file.read(limit + 1);
     if (bytes.size() > limit) return tooLarge();
     if (file.error() != QFileDevice::NoError)
-        return error(say(QT_TRANSLATE_NOOP("SafeWrite", "the file cannot be read: %1")).arg(file.errorString()), path,
-                     say(QT_TRANSLATE_NOOP("SafeWrite", "see whether the disk is well")));
+        return error(
+            say(QT_TRANSLATE_NOOP("SafeWrite", "the file cannot be read: %1")).arg(file.errorString()), path,
+            say(QT_TRANSLATE_NOOP("SafeWrite", "see whether the disk is well")));
     return bytes;
 }
 

@@ -26,7 +26,8 @@ QPolygonF polygon(const Ring& ring, const Frame& frame)
 {
     QPolygonF points;
     points.reserve(static_cast<qsizetype>(ring.size()));
-    for (const Point p : ring) points << frame(p);
+    for (const Point p : ring)
+        points << frame(p);
     return points;
 }
 
@@ -49,7 +50,8 @@ QImage renderArtwork(const ArtPicture& picture)
     image.fill(picture.look == ArtLook::Lid ? picture.wood : picture.ground);
     if (!picture.art) return image;
     Bounds box;
-    for (const ArtRun& run : picture.art->runs) box.include(bounds(run.painted));
+    for (const ArtRun& run : picture.art->runs)
+        box.include(bounds(run.painted));
     if (box.empty()) return image;
     constexpr double kMargin = 8;  // px
     Frame frame;
@@ -65,8 +67,9 @@ QImage renderArtwork(const ArtPicture& picture)
         for (const ArtRun& run : picture.art->runs) {
             const auto& paints = picture.art->paints;
             const auto index = static_cast<std::size_t>(run.paint);
-            paint(painter, run.painted, frame,
-                  index < paints.size() ? QColor(QString::fromStdString(paints[index].colour)) : picture.line);
+            paint(
+                painter, run.painted, frame,
+                index < paints.size() ? QColor(QString::fromStdString(paints[index].colour)) : picture.line);
         }
     } else {
         const ArtAreas found = areas(*picture.art, picture.uses);

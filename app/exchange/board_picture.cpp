@@ -38,8 +38,8 @@ QByteArray png(const Sheet& sheet)
     // On light paper with its tints, whatever the window looks like.
     look.colours = boardColours(QPalette(QColor(Qt::lightGray)));
 
-    QImage image(static_cast<int>(std::ceil(box.width() * perMm)), static_cast<int>(std::ceil(box.height() * perMm)),
-                 QImage::Format_RGB32);
+    QImage image(static_cast<int>(std::ceil(box.width() * perMm)),
+                 static_cast<int>(std::ceil(box.height() * perMm)), QImage::Format_RGB32);
     image.fill(look.colours.theme.paper);
     const int dotsPerMetre = static_cast<int>(std::lround(perMm * kPaper * 1000));
     image.setDotsPerMeterX(dotsPerMetre);
@@ -69,8 +69,11 @@ QString writeBoardPicture(const Plan& plan, const Layout& layout, bool under, co
     options.under = under;
     options.paper = kPaper;
     const BoardSheet board = boardSheet(plan, layout, options);
-    const QByteArray bytes = suffix == QLatin1String("svg") ? QByteArray::fromStdString(writeSheetSvg(board.sheet)) : png(board.sheet);
-    if (bytes.isEmpty()) return QCoreApplication::translate("BoardPicture", "The picture could not be painted.");
+    const QByteArray bytes = suffix == QLatin1String("svg")
+                                 ? QByteArray::fromStdString(writeSheetSvg(board.sheet))
+                                 : png(board.sheet);
+    if (bytes.isEmpty())
+        return QCoreApplication::translate("BoardPicture", "The picture could not be painted.");
     if (const auto failed = writeFileSafely(path, bytes)) return shown(*failed);
     return {};
 }

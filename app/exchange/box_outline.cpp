@@ -11,7 +11,8 @@ namespace lidwright {
 Ring largestOutline(const Artwork& art)
 {
     std::vector<Region> parts;
-    for (const ArtRun& run : art.runs) parts.push_back(run.enclosed.empty() ? run.painted : run.enclosed);
+    for (const ArtRun& run : art.runs)
+        parts.push_back(run.enclosed.empty() ? run.painted : run.enclosed);
     const Region whole = unite(parts);
     const Ring* largest = nullptr;
     double most = 0;
@@ -30,10 +31,17 @@ Ring turnedToHead(Ring ring, HeadSide head)
 {
     for (Point& p : ring) {
         switch (head) {
-            case HeadSide::Left: break;
-            case HeadSide::Top: p = {-p.y, p.x}; break;
-            case HeadSide::Right: p = {-p.x, -p.y}; break;
-            case HeadSide::Bottom: p = {p.y, -p.x}; break;
+            case HeadSide::Left:
+                break;
+            case HeadSide::Top:
+                p = {-p.y, p.x};
+                break;
+            case HeadSide::Right:
+                p = {-p.x, -p.y};
+                break;
+            case HeadSide::Bottom:
+                p = {p.y, -p.x};
+                break;
         }
     }
     return ring;

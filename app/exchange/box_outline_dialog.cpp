@@ -73,9 +73,9 @@ void BoxOutlineDialog::judge()
         auto next = withBoxOutline(m_plan, turned, m_import->fileName().toStdString());
         const Bounds box = bounds(turned);
         ok = next.ok();
-        m_size->setText(ok ? tr("The box becomes %1 long and wide.")
-                                 .arg(SizeChoice::sizeText(box.width(), box.height()))
-                           : shown(next.error()));
+        m_size->setText(
+            ok ? tr("The box becomes %1 long and wide.").arg(SizeChoice::sizeText(box.width(), box.height()))
+               : shown(next.error()));
         if (ok) m_next = std::move(next).value();
     }
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(ok);

@@ -4,11 +4,11 @@
 #include "app/text/texts.h"
 
 #include <QFileInfo>
-#include <QVBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QProgressBar>
 #include <QTimer>
+#include <QVBoxLayout>
 
 namespace lidwright {
 
@@ -68,7 +68,8 @@ QString DrawingImport::fileName() const
 QStringList DrawingImport::messages() const
 {
     QStringList list;
-    for (int i = 0; i < m_messages->count(); ++i) list << m_messages->item(i)->text();
+    for (int i = 0; i < m_messages->count(); ++i)
+        list << m_messages->item(i)->text();
     return list;
 }
 
@@ -86,7 +87,8 @@ void DrawingImport::read()
             }
             outcome.text = std::make_shared<const QByteArray>(std::move(bytes).value());
         }
-        const std::string_view view(outcome.text->constData(), static_cast<std::size_t>(outcome.text->size()));
+        const std::string_view view(outcome.text->constData(),
+                                    static_cast<std::size_t>(outcome.text->size()));
         auto reading = readSvg(view, name, options);
         if (reading)
             outcome.reading = std::make_shared<const SvgReading>(std::move(reading).value());
@@ -109,9 +111,10 @@ void DrawingImport::take(Outcome outcome)
     if (m_reading) {
         m_size->setEnabled(true);
         m_size->setReading(*m_reading);
-        m_state->setText(tr("%1: %2").arg(
-            fileName(), SizeChoice::sizeText(m_reading->art.width, m_reading->art.height)));
-        for (const std::string& message : m_reading->art.messages) m_messages->addItem(shown(message));
+        m_state->setText(
+            tr("%1: %2").arg(fileName(), SizeChoice::sizeText(m_reading->art.width, m_reading->art.height)));
+        for (const std::string& message : m_reading->art.messages)
+            m_messages->addItem(shown(message));
     } else {
         m_picture->clear();
         m_state->setText(m_error);

@@ -35,8 +35,10 @@ ImportArtworkDialog::ImportArtworkDialog(const QString& path, const UnitStyle& s
     looks->addStretch(1);
     auto* title = new QLabel(tr("&Uses of the paints"), this);
     title->setBuddy(m_paints);
-    auto* hint = new QLabel(tr("The first guess is by colour and line width. Nothing here is final: the uses can be "
-                               "changed later from the Edit menu."), this);
+    auto* hint =
+        new QLabel(tr("The first guess is by colour and line width. Nothing here is final: the uses can be "
+                      "changed later from the Edit menu."),
+                   this);
     hint->setWordWrap(true);
     auto* right = new QVBoxLayout;
     right->addLayout(looks);
@@ -85,7 +87,8 @@ void ImportArtworkDialog::takeReading()
 void ImportArtworkDialog::showPicture()
 {
     if (m_shown)
-        m_import->picture().show(m_shown, m_paints->uses(), m_asLid->isChecked() ? ArtLook::Lid : ArtLook::Colours);
+        m_import->picture().show(m_shown, m_paints->uses(),
+                                 m_asLid->isChecked() ? ArtLook::Lid : ArtLook::Colours);
 }
 
 }  // namespace lidwright

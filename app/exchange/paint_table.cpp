@@ -49,7 +49,8 @@ PaintTable::PaintTable(QWidget* parent) : QTableWidget(parent)
     setAccessibleName(tr("Uses of the paints"));
 }
 
-void PaintTable::setPaints(const Artwork& art, const std::vector<ArtUse>& uses, const UnitStyle& style, double scale)
+void PaintTable::setPaints(const Artwork& art, const std::vector<ArtUse>& uses, const UnitStyle& style,
+                           double scale)
 {
     setRowCount(0);
     std::vector<double> covered(art.paints.size());
@@ -64,8 +65,8 @@ void PaintTable::setPaints(const Artwork& art, const std::vector<ArtUse>& uses, 
         auto* first = new QTableWidgetItem(
             swatch(QColor(QString::fromStdString(paint.colour)), paint.line, palette()), name);
         if (paint.line)
-            first->setToolTip(tr("A line, at its thinnest %1 wide")
-                                  .arg(shown(mm(paint.thinnest * scale), style)));
+            first->setToolTip(
+                tr("A line, at its thinnest %1 wide").arg(shown(mm(paint.thinnest * scale), style)));
         setItem(row, kPaint, first);
         auto* size = new QTableWidgetItem(shown(Measure{covered[i] * scale * scale, Quantity::Area}, style));
         size->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
@@ -80,8 +81,9 @@ void PaintTable::setPaints(const Artwork& art, const std::vector<ArtUse>& uses, 
         const ArtUse now = i < uses.size() ? uses[i] : ArtUse::Ignored;
         use->setCurrentIndex(std::max(0, use->findData(static_cast<int>(now))));
         use->setAccessibleName(tr("Use of %1").arg(name));
-        use->setToolTip(tr("What the cutter does where this paint is seen. \u201ckeeps the wood\u201d also takes back "
-                           "a cut of a paint that lies under it; \u201cignored\u201d is as though it were not there."));
+        use->setToolTip(
+            tr("What the cutter does where this paint is seen. \u201ckeeps the wood\u201d also takes back "
+               "a cut of a paint that lies under it; \u201cignored\u201d is as though it were not there."));
         connect(use, &QComboBox::currentIndexChanged, this, &PaintTable::usesChanged);
         setCellWidget(row, kUse, use);
     }
@@ -91,7 +93,8 @@ void PaintTable::setPaints(const Artwork& art, const std::vector<ArtUse>& uses, 
 std::vector<ArtUse> PaintTable::uses() const
 {
     std::vector<ArtUse> all;
-    for (int row = 0; row < rowCount(); ++row) all.push_back(static_cast<ArtUse>(useBox(row)->currentData().toInt()));
+    for (int row = 0; row < rowCount(); ++row)
+        all.push_back(static_cast<ArtUse>(useBox(row)->currentData().toInt()));
     return all;
 }
 

@@ -94,15 +94,17 @@ SvgOptions SizeChoice::options() const
 
 QString SizeChoice::sizeText(double width_mm, double height_mm)
 {
-    const UnitStyle metric;
+    const auto pair = [&](const UnitStyle& style) {
+        const LengthText across = formatLength(width_mm, style, false), down = formatLength(height_mm, style);
+        QString text =
+            tr("%1 \u00d7 %2").arg(QString::fromStdString(across.text), QString::fromStdString(down.text));
+        if (!across.rounded && !down.rounded) return text;
+        // One sign for both numbers.
+        return QStringLiteral("\u2248 ") + text.remove(QStringLiteral("\u2248 "));
+    };
     UnitStyle inches;
     inches.unit = LengthUnit::InchFraction;
-    const auto text = [](double value, const UnitStyle& style, bool unit) {
-        return QString::fromStdString(formatLength(value, style, unit).text);
-    };
-    return tr("%1 \u00d7 %2 (%3 \u00d7 %4)")
-        .arg(text(width_mm, metric, false), text(height_mm, metric, true), text(width_mm, inches, false),
-             text(height_mm, inches, true));
+    return tr("%1 (%2)").arg(pair({}), pair(inches));
 }
 
 QRadioButton* SizeChoice::unitsButton(int unitsPerInch) const

@@ -11,8 +11,8 @@ namespace lidwright {
 namespace {
 
 constexpr Verdict kOrder[] = {Verdict::Wrong, Verdict::Unknown, Verdict::Tight, Verdict::Good};
-constexpr int kGap = 14;       // between two counts
-constexpr int kMarkGap = 5;    // between a mark and its words
+constexpr int kGap = 14;     // between two counts
+constexpr int kMarkGap = 5;  // between a mark and its words
 constexpr int kMargin = 8;
 constexpr int kLineGap = 4;
 
@@ -106,7 +106,8 @@ void CountStrip::paintEvent(QPaintEvent*)
     if (items.empty()) painter.drawText(rect().adjusted(kMargin, 0, -kMargin, 0), Qt::AlignVCenter, words());
     for (const Item& item : items) {
         const int side = item.box.height() - 3;
-        paintMark(painter, QRectF(item.box.left(), item.box.top() + 1.5, side, side), item.verdict, palette());
+        paintMark(painter, QRectF(item.box.left(), item.box.top() + 1.5, side, side), item.verdict,
+                  palette());
         painter.drawText(item.box.adjusted(item.box.height() + kMarkGap - 2, 0, 4, 0),
                          Qt::AlignVCenter | Qt::AlignLeft, item.text);
     }

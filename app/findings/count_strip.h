@@ -8,8 +8,8 @@
 
 namespace lidwright {
 
-/// How many findings there are of each verdict, with marks: "2 wrong, 1 tight, 9 good". Its accessible name says
-/// the same; a change is announced.
+/// How many findings there are of each verdict, with marks: "2 wrong, 1 tight, 9 good". Its accessible name
+/// says the same; a change is announced.
 class CountStrip final : public QWidget {
     Q_OBJECT
 public:

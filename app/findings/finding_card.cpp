@@ -1,10 +1,10 @@
 #include "app/findings/finding_card.h"
 
-#include "app/style/wrapping_button.h"
 #include "app/style/contrast.h"
 #include "app/style/fonts.h"
 #include "app/style/palette.h"
 #include "app/style/verdict_mark.h"
+#include "app/style/wrapping_button.h"
 #include "app/text/texts.h"
 #include "app/text/unbroken.h"
 
@@ -19,8 +19,8 @@ namespace {
 constexpr int kMarkLeft = 10;
 constexpr int kMarkGap = 8;
 constexpr int kTop = 7;
-constexpr int kBar = 3;              // width of the bar beside the current entry
-constexpr double kTint = 0.10;       // share of the highlight in the current entry's ground
+constexpr int kBar = 3;         // width of the bar beside the current entry
+constexpr double kTint = 0.10;  // share of the highlight in the current entry's ground
 constexpr double kSmall = 0.9;
 
 QString withCapital(QString text)
@@ -32,7 +32,10 @@ QString withCapital(QString text)
 }  // namespace
 
 FindingCard::FindingCard(QWidget* parent)
-    : QFrame(parent), m_lines(new QVBoxLayout(this)), m_sentence(new QLabel(this)), m_measures(new QLabel(this))
+    : QFrame(parent),
+      m_lines(new QVBoxLayout(this)),
+      m_sentence(new QLabel(this)),
+      m_measures(new QLabel(this))
 {
     setFocusPolicy(Qt::ClickFocus);
     m_lines->setSpacing(3);
@@ -56,7 +59,8 @@ void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, boo
     m_sentence->setText(tr("<b>%1.</b> %2").arg(word.toHtmlEscaped(), unbroken(sentence).toHtmlEscaped()));
     QString measures;
     if (finding.measured && finding.required)
-        measures = tr("Is %1, needs %2").arg(shown(*finding.measured, style), shown(*finding.required, style));
+        measures =
+            tr("Is %1, needs %2").arg(shown(*finding.measured, style), shown(*finding.required, style));
     else if (finding.measured)
         measures = tr("Is %1").arg(shown(*finding.measured, style));
     else if (finding.required)

@@ -31,7 +31,7 @@ public:
     bool isCurrent() const { return m_current; }
 
 Q_SIGNALS:
-    void chosen();                  ///< by mouse, Enter or the space bar
+    void chosen();  ///< by mouse, Enter or the space bar
     void remedyChosen(const Remedy& remedy);
     void stepWanted(int direction);  ///< arrow keys: -1 up, 1 down; -2 first, 2 last
 

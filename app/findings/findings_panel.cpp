@@ -20,7 +20,8 @@ namespace {
 
 constexpr int kLeastTarget = 24;  // pixels; WCAG 2.2, success criterion 2.5.8
 
-/// Lays out at once what would be laid out when control returns, so that scrolling can start from true places.
+/// Lays out at once what would be laid out when control returns, so that scrolling can start from true
+/// places.
 void settleLayouts()
 {
     QApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
@@ -29,8 +30,13 @@ void settleLayouts()
 }  // namespace
 
 FindingsPanel::FindingsPanel(PlanDocument& document, QWidget* parent)
-    : QWidget(parent), m_document(document), m_counts(new CountStrip(this)), m_calm(new QLabel),
-      m_fold(new QToolButton), m_scroll(new QScrollArea(this)), m_lines(nullptr)
+    : QWidget(parent),
+      m_document(document),
+      m_counts(new CountStrip(this)),
+      m_calm(new QLabel),
+      m_fold(new QToolButton),
+      m_scroll(new QScrollArea(this)),
+      m_lines(nullptr)
 {
     installCardAccess();
     auto* list = new QWidget;
@@ -58,8 +64,9 @@ FindingsPanel::FindingsPanel(PlanDocument& document, QWidget* parent)
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setAccessibleName(tr("Findings"));
-    m_scroll->setWhatsThis(tr("What the plan's checks say, gravest first. The arrow keys go from one finding to the "
-                              "next, Enter shows its place on the board, Tab reaches its ways out."));
+    m_scroll->setWhatsThis(
+        tr("What the plan's checks say, gravest first. The arrow keys go from one finding to the "
+           "next, Enter shows its place on the board, Tab reaches its ways out."));
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
@@ -139,11 +146,13 @@ void FindingsPanel::refresh()
     const auto good = std::count_if(m_document.findings().begin(), m_document.findings().end(),
                                     [](const Finding& f) { return f.verdict == Verdict::Good; });
     m_fold->setText(tr("%n good", nullptr, static_cast<int>(good)));
-    m_fold->setAccessibleName(tr("%1, %2").arg(m_fold->text(), m_fold->isChecked() ? tr("unfolded") : tr("folded")));
+    m_fold->setAccessibleName(
+        tr("%1, %2").arg(m_fold->text(), m_fold->isChecked() ? tr("unfolded") : tr("folded")));
     m_fold->setVisible(good > 0);
     m_calm->setVisible(good > 0 && good == static_cast<long>(m_document.findings().size()));
 
-    const bool anchorStays = anchor != nullptr && std::find(m_order.begin(), m_order.end(), anchor) != m_order.end();
+    const bool anchorStays =
+        anchor != nullptr && std::find(m_order.begin(), m_order.end(), anchor) != m_order.end();
     if (anchorStays && m_scroll->isVisible()) {
         settleLayouts();
         m_scroll->verticalScrollBar()->setValue(anchor->y() - offset);

@@ -44,13 +44,13 @@ private:
 
     PlanDocument& m_document;
     CountStrip* m_counts;
-    QLabel* m_calm;         ///< shown when there is nothing to mend
-    QToolButton* m_fold;    ///< opens and closes the good ones
+    QLabel* m_calm;       ///< shown when there is nothing to mend
+    QToolButton* m_fold;  ///< opens and closes the good ones
     QScrollArea* m_scroll;
     QVBoxLayout* m_lines;
     std::map<std::string, FindingCard*> m_cards;  ///< by rule, part and number among equals
     std::vector<FindingCard*> m_order;
-    std::string m_current;  ///< key of the current card
+    std::string m_current;       ///< key of the current card
     bool m_focusWanted = false;  ///< the list had the keyboard when its entry went away
 };
 

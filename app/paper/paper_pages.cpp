@@ -83,17 +83,20 @@ std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, cons
     return withLines({area.minX + off, area.minY + off, area.maxX, area.maxY}, area);
 }
 
-/// The name of a tile in large letters: at the upper left of what is kept of it, or farther right where that is
-/// free of lines.
+/// The name of a tile in large letters: as near to the upper left of what is kept of it as lines leave room.
 void tileName(Furniture& furniture, const Tile& tile, const SheetInk& ink)
 {
-    constexpr double kHeight = 6, kWidth = 14, kStep = 8;
-    const double y = tile.kept.maxY - 5 - kHeight, first = tile.kept.minX + 4;
-    double x = first;
-    while (x + kWidth < tile.kept.maxX && ink.crosses({x - 1, y - 1, x + kWidth, y + kHeight + 1}))
-        x += kStep;
-    if (x + kWidth >= tile.kept.maxX) x = first;
-    furniture.text({x, y}, QString::fromStdString(tile.name), kHeight);
+    constexpr double kHeight = 6, kWidth = 14, kStep = 6;
+    const Bounds& kept = tile.kept;
+    const Point first{kept.minX + 4, kept.maxY - 5 - kHeight};
+    // Row by row, so that it stays near the upper edge.
+    const auto free = [&]() -> std::optional<Point> {
+        for (double y = first.y; y > kept.centre().y; y -= kStep)
+            for (double x = first.x; x < kept.centre().x; x += kStep)
+                if (!ink.crosses({x - 1, y - 1, x + kWidth, y + kHeight + 1})) return Point{x, y};
+        return std::nullopt;
+    };
+    furniture.text(free().value_or(first), QString::fromStdString(tile.name), kHeight);
 }
 
 void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing,

@@ -11,8 +11,8 @@ namespace lidwright {
 namespace {
 
 constexpr QChar kAbout = QChar(0x2248);  // ≈, before a rounded value
-constexpr int kCoarse = 16;           // parts of an inch in which usual ranges are told
-constexpr int kLongestText = 40;  // characters of a text that an undo step repeats
+constexpr int kCoarse = 16;              // parts of an inch in which usual ranges are told
+constexpr int kLongestText = 40;         // characters of a text that an undo step repeats
 
 /// The context under which this file's texts are translated.
 struct EditText {
@@ -67,8 +67,8 @@ QString editText(const Plan& plan, const ParameterRef& ref, const ParameterValue
 {
     const QString part = partLabel(plan, partOf(ref));
     const QString name = shown(ref.parameter->label);
-    const QString what =
-        part == name ? withoutCapital(name) : EditText::tr("%1 %2").arg(withoutCapital(part), withoutCapital(name));
+    const QString what = part == name ? withoutCapital(name)
+                                      : EditText::tr("%1 %2").arg(withoutCapital(part), withoutCapital(name));
     return EditText::tr("Set %1 to %2").arg(what, shownValue(*ref.parameter, value, unitStyle(plan)));
 }
 
@@ -118,12 +118,13 @@ QString parameterTip(const Plan& plan, const ParameterRef& ref)
     return lines.join(QLatin1Char('\n'));
 }
 
-QString inactiveReason(const Plan& plan, const ParameterRef& ref)
+QString inactiveReason(const Plan& plan, const ParameterRef& ref, bool follows)
 {
     if (active(plan, ref)) return {};
     // The catalogue says whether a quantity counts, not why; trying the choices tells.
     for (const Parameter& other : catalogue()) {
-        const bool inOtherList = other.inList() && (!ref.parameter->inList() || other.size != ref.parameter->size);
+        const bool inOtherList =
+            other.inList() && (!ref.parameter->inList() || other.size != ref.parameter->size);
         if (inOtherList) continue;
         const ParameterRef choice{&other, other.inList() ? ref.index : 0};
         const double now = valueCount(other) > 0 ? std::get<double>(get(plan, choice)) : 0;
@@ -131,12 +132,15 @@ QString inactiveReason(const Plan& plan, const ParameterRef& ref)
             if (value == static_cast<int>(now)) continue;
             const Result<Plan> changed = set(plan, choice, static_cast<double>(value));
             if (!changed || !active(*changed, ref)) continue;
-            return EditText::tr("Does not count while %1 is \u201c%2\u201d.")
-                .arg(withoutCapital(partOf(choice) == partOf(ref) ? shown(other.label) : parameterName(plan, choice)),
-                     shown(formatValue(other, now, unitStyle(plan))));
+            const QString choiceName = withoutCapital(
+                partOf(choice) == partOf(ref) ? shown(other.label) : parameterName(plan, choice));
+            const QString chosen = shown(formatValue(other, now, unitStyle(plan)));
+            return (follows ? EditText::tr("Follows while %1 is \u201c%2\u201d.")
+                            : EditText::tr("Does not count while %1 is \u201c%2\u201d."))
+                .arg(choiceName, chosen);
         }
     }
-    return EditText::tr("Does not count now.");
+    return follows ? EditText::tr("Follows from the rest.") : EditText::tr("Does not count now.");
 }
 
 }  // namespace lidwright

@@ -20,7 +20,8 @@ QString customaryHint(const Parameter& parameter, const UnitStyle& style);
 /// True when a customary range is known and the value lies outside it.
 bool outsideCustomary(const Parameter& parameter, const ParameterValue& value);
 
-/// Why the quantity does not count now: names the choice that would make it count. Empty while it is active.
-QString inactiveReason(const Plan& plan, const ParameterRef& ref);
+/// Why the quantity is silenced now: names the choice that would make it count. Empty while it is active.
+/// `follows`: true where it comes out of the rest, false where there is no such thing.
+QString inactiveReason(const Plan& plan, const ParameterRef& ref, bool follows);
 
 }  // namespace lidwright

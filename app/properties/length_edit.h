@@ -4,7 +4,8 @@
 
 namespace lidwright {
 
-/// A length, typed in the length grammar and kept in millimetres. A value that the text rounds is shown with ≈.
+/// A length, typed in the length grammar and kept in millimetres. A value that the text rounds is shown with
+/// ≈.
 class LengthEdit final : public TypedEdit {
     Q_OBJECT
 public:
@@ -23,8 +24,8 @@ private:
     double m_most;
 };
 
-/// One step of a length field, mm: 1 mm or 1/16 in; 0.5 mm or 1/32 in where the range ends at 60 mm, 0.1 mm or
-/// 1/64 in where it ends at 10 mm (our own choice, no source).
+/// One step of a length field, mm: 1 mm or 1/16 in; 0.5 mm or 1/32 in where the range ends at 60 mm, 0.1 mm
+/// or 1/64 in where it ends at 10 mm (our own choice, no source).
 double lengthStep(double most, LengthUnit unit);
 
 }  // namespace lidwright

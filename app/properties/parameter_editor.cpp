@@ -25,6 +25,7 @@ public:
     {
         m_edit->setValue(value, style);
     }
+    void showInstead(const QString& text) override { m_edit->showInstead(text); }
     void refuse(const Error& error) override { m_edit->markError(error); }
     void commit() override { m_edit->commit(); }
 

@@ -16,6 +16,9 @@ public:
     QWidget* widget() const { return m_widget; }
     /// Shows the plan's value; what is being typed stays.
     virtual void setValue(const ParameterValue& value, const UnitStyle& style) = 0;
+    /// Shows what a silenced quantity comes out as; for controls that show words of their own it does
+    /// nothing.
+    virtual void showInstead(const QString&) {}
     /// The value that was chosen last is refused.
     virtual void refuse(const Error& error);
     /// Width below which the control would cut its words off; 0 where it has none.

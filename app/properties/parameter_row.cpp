@@ -34,9 +34,15 @@ QLabel* wrappedLabel(QWidget* parent)
 }  // namespace
 
 ParameterRow::ParameterRow(PlanDocument& document, const ParameterRef& ref, QWidget* parent)
-    : QWidget(parent), m_document(document), m_ref(ref), m_line(new QHBoxLayout), m_label(wrappedLabel(this)),
-      m_hint(wrappedLabel(this)), m_editor(ParameterEditor::make(*ref.parameter, document.style(), this)),
-      m_reset(new QToolButton(this)), m_message(wrappedLabel(this))
+    : QWidget(parent),
+      m_document(document),
+      m_ref(ref),
+      m_line(new QHBoxLayout),
+      m_label(wrappedLabel(this)),
+      m_hint(wrappedLabel(this)),
+      m_editor(ParameterEditor::make(*ref.parameter, document.style(), this)),
+      m_reset(new QToolButton(this)),
+      m_message(wrappedLabel(this))
 {
     const QString name = parameterName(document.plan(), ref);
     m_label->setText(shown(ref.parameter->label));
@@ -119,7 +125,8 @@ void ParameterRow::refresh(const QString& derived)
     const ParameterValue fresh = defaultValue(*m_ref.parameter);
     m_reset->setVisible(counts && value != fresh);
     const QString back = shown(formatValue(*m_ref.parameter, fresh, style));
-    m_reset->setToolTip(back.isEmpty() ? tr("Back to the default: nothing") : tr("Back to the default: %1").arg(back));
+    m_reset->setToolTip(back.isEmpty() ? tr("Back to the default: nothing")
+                                       : tr("Back to the default: %1").arg(back));
 
     const bool unusual = counts && outsideCustomary(*m_ref.parameter, value);
     const QString usual = customaryHint(*m_ref.parameter, style);
@@ -130,8 +137,8 @@ void ParameterRow::refresh(const QString& derived)
         m_message->hide();
     } else if (!counts) {
         m_refused = false;
-        const QString reason = inactiveReason(plan, m_ref);
-        m_message->setText(unbroken(derived.isEmpty() ? reason : tr("%1 It comes out as %2.").arg(reason, derived)));
+        if (!derived.isEmpty()) m_editor->showInstead(derived);
+        m_message->setText(inactiveReason(plan, m_ref, !derived.isEmpty()));
         m_message->show();
     }
 }
@@ -178,8 +185,8 @@ void ParameterRow::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     const int room = (width() - m_reset->width()) / 2;
-    const bool narrow = width() < kSideBySideChars * fontMetrics().averageCharWidth() ||
-                        m_editor->wantedWidth() > room;
+    const bool narrow =
+        width() < kSideBySideChars * fontMetrics().averageCharWidth() || m_editor->wantedWidth() > room;
     m_line->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     // Side by side both halves are as wide; one above the other nothing may grow taller than it is.
     for (const int item : {0, 1})

@@ -22,8 +22,8 @@ public:
 
     const ParameterRef& ref() const { return m_ref; }
     ParameterEditor& editor() const { return *m_editor; }
-    /// Takes over what the plan has now. `derived` is what the layout gives for a quantity that does not count;
-    /// empty where it gives nothing.
+    /// Takes over what the plan has now. `derived` is what the layout gives for a quantity that does not
+    /// count; empty where it gives nothing.
     void refresh(const QString& derived);
     /// Puts the keyboard into the control.
     void takeFocus();

@@ -74,9 +74,10 @@ void PartForm::showPart()
     m_lines->setContentsMargins(8, 8, 8, 8);
     m_lines->setSpacing(kRowGap);
     if (m_part.isEmpty()) {
-        m_lines->addWidget(wrapped(tr("No part is selected. Choose one in the list above or on the board, and its "
-                                      "measures stand here."),
-                                   m_body));
+        m_lines->addWidget(
+            wrapped(tr("No part is selected. Choose one in the list above or on the board, and its "
+                       "measures stand here."),
+                    m_body));
     } else {
         addHeader();
         addRows();
@@ -105,7 +106,8 @@ void PartForm::showIcon()
 {
     if (m_icon == nullptr) return;
     const int side = fontMetrics().height() + 4;
-    m_icon->setPixmap(tintedIcon(partIconName(m_part), palette()).pixmap(QSize(side, side), devicePixelRatioF()));
+    m_icon->setPixmap(
+        tintedIcon(partIconName(m_part), palette()).pixmap(QSize(side, side), devicePixelRatioF()));
 }
 
 void PartForm::changeEvent(QEvent* event)
@@ -122,9 +124,10 @@ void PartForm::addRows()
         m_rows.push_back(row);
     }
     if (m_part == QLatin1String("art") && m_document.plan().art.empty())
-        m_lines->addWidget(wrapped(tr("There is no artwork yet. Bring in a drawing (SVG): what it paints can be cut "
-                                      "through the lid or engraved."),
-                                   m_body));
+        m_lines->addWidget(
+            wrapped(tr("There is no artwork yet. Bring in a drawing (SVG): what it paints can be cut "
+                       "through the lid or engraved."),
+                    m_body));
 }
 
 QPushButton* PartForm::button(const QString& text, const QString& tip)
@@ -145,8 +148,9 @@ void PartForm::addButtons()
     if (!isListPart(word)) return;
     if (m_part == word) {
         const bool fromFile = word == QLatin1String("art");
-        QPushButton* add = button(fromFile ? tr("Add artwork...") : tr("Add a %1").arg(name.toLower()),
-                                  fromFile ? tr("Bring in artwork from an SVG file") : tr("Add one more to the plan"));
+        QPushButton* add =
+            button(fromFile ? tr("Add artwork...") : tr("Add a %1").arg(name.toLower()),
+                   fromFile ? tr("Bring in artwork from an SVG file") : tr("Add one more to the plan"));
         connect(add, &QPushButton::clicked, this, [this, word] { Q_EMIT addWanted(word); });
         return;
     }
@@ -197,9 +201,10 @@ void PartForm::refresh()
 {
     // An undo may have taken members away: the form is built anew when its quantities are others.
     const std::vector<ParameterRef> refs = parametersOf(m_document.plan(), m_part.toStdString());
-    const bool same = refs.size() == m_rows.size() &&
-                      std::equal(refs.begin(), refs.end(), m_rows.begin(),
-                                 [](const ParameterRef& ref, const ParameterRow* row) { return ref == row->ref(); });
+    const bool same =
+        refs.size() == m_rows.size() &&
+        std::equal(refs.begin(), refs.end(), m_rows.begin(),
+                   [](const ParameterRef& ref, const ParameterRow* row) { return ref == row->ref(); });
     if (!same) {
         if (m_part == m_document.selectedPart()) showPart();
         return;

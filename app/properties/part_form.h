@@ -59,7 +59,7 @@ private:
     QWidget* m_derived = nullptr;
     std::vector<std::string> m_derivedKeys;
     std::vector<QLabel*> m_amounts;  ///< one per derived key
-    QTimer m_settle;  ///< derived values wait for a pause in a drag
+    QTimer m_settle;                 ///< derived values wait for a pause in a drag
 };
 
 }  // namespace lidwright

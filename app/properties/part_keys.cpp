@@ -73,7 +73,8 @@ bool standsFor(const std::string& derivedKey, const std::string& parameterKey)
     const std::string quantity = parameterKey.substr(parameterKey.find('.') + 1);
     if (withDashes(derivedKey) == quantity) return true;
     const std::string owner = parameterKey.substr(0, parameterKey.find('.'));
-    return partOfDerived(derivedKey).toStdString() == owner && derivedKey.ends_with(".opening-" + quantity);
+    if (partOfDerived(derivedKey).toStdString() != owner) return false;
+    return derivedKey.ends_with(".opening-" + quantity) || derivedKey.ends_with("." + quantity + "-above");
 }
 
 }  // namespace lidwright

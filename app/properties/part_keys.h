@@ -16,7 +16,8 @@ bool isListPart(const QString& word);
 QString listLabel(const Plan& plan, const QString& word);
 /// Name of the part's icon: "art.2" -> "part_art".
 QString partIconName(const QString& partKey);
-/// The part in whose form a derived quantity stands: "saddle.x" -> "bridge"; empty for those that stand nowhere.
+/// The part in whose form a derived quantity stands: "saddle.x" -> "bridge"; empty for those that stand
+/// nowhere.
 QString partOfDerived(const std::string& derivedKey);
 /// True when this derived quantity is what becomes of the parameter while it does not count:
 /// "saddle.to-tail" of "scale.saddle-to-tail".

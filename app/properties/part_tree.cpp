@@ -20,7 +20,7 @@ namespace {
 constexpr int kKeyRole = Qt::UserRole;
 constexpr int kNameColumn = 0;
 constexpr int kMarkColumn = 1;
-constexpr int kLeastRow = 24;     // pixels; WCAG 2.2, success criterion 2.5.8
+constexpr int kLeastRow = 24;  // pixels; WCAG 2.2, success criterion 2.5.8
 constexpr int kShownRows = 12;
 constexpr int kIconSide = 16;
 constexpr int kIconMargin = 12;
@@ -67,8 +67,9 @@ PartTree::PartTree(PlanDocument& document, QWidget* parent) : QTreeWidget(parent
     header()->setMinimumSectionSize(kLeastRow);
     setAccessibleName(tr("Parts"));
     setToolTip(tr("The parts of the plan, each with the mark of its gravest finding"));
-    setWhatsThis(tr("Choose a part to see its measures below and its outline on the board. A ring means good, a "
-                    "half-filled ring tight, a square with a bar wrong, a dotted ring that data are missing."));
+    setWhatsThis(
+        tr("Choose a part to see its measures below and its outline on the board. A ring means good, a "
+           "half-filled ring tight, a square with a bar wrong, a dotted ring that data are missing."));
 
     connect(&m_document, &PlanDocument::changed, this, &PartTree::refresh);
     connect(&m_document, &PlanDocument::selectionChanged, this, &PartTree::showSelection);
@@ -122,8 +123,8 @@ void PartTree::rebuild(const QStringList& keys)
 void PartTree::label(QTreeWidgetItem& item)
 {
     const QString key = item.data(kNameColumn, kKeyRole).toString();
-    const QString name = key == partWord(key) ? listLabel(m_document.plan(), key)
-                                              : partLabel(m_document.plan(), key);
+    const QString name =
+        key == partWord(key) ? listLabel(m_document.plan(), key) : partLabel(m_document.plan(), key);
     const std::optional<Verdict> verdict = gravest(m_document.findings(), key);
     const auto known = m_marks.find(key);
     // During a drag most rows stay as they are.

@@ -11,8 +11,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// The parts in catalogue order, members of lists below their list, each with the mark of its gravest finding.
-/// What is chosen here is selected everywhere, and the other way round.
+/// The parts in catalogue order, members of lists below their list, each with the mark of its gravest
+/// finding. What is chosen here is selected everywhere, and the other way round.
 class PartTree final : public QTreeWidget {
     Q_OBJECT
 public:
@@ -39,8 +39,8 @@ private:
     std::map<QString, std::optional<Verdict>> m_marks;  ///< what the items show now
 };
 
-/// The gravest verdict of the findings about a part; for the key of a list also of its members'. Nothing where
-/// no finding is about it.
+/// The gravest verdict of the findings about a part; for the key of a list also of its members'. Nothing
+/// where no finding is about it.
 std::optional<Verdict> gravest(const std::vector<Finding>& findings, const QString& partKey);
 
 }  // namespace lidwright

@@ -20,7 +20,10 @@
 namespace lidwright {
 
 PartsPanel::PartsPanel(PlanDocument& document, QWidget* parent)
-    : QWidget(parent), m_document(document), m_tree(new PartTree(document)), m_form(new PartForm(document)),
+    : QWidget(parent),
+      m_document(document),
+      m_tree(new PartTree(document)),
+      m_form(new PartForm(document)),
       m_remove(new QPushButton(tr("Remove")))
 {
     auto* addButton = new QPushButton(tr("Add"));
@@ -30,7 +33,8 @@ PartsPanel::PartsPanel(PlanDocument& document, QWidget* parent)
     for (const PartInfo& part : parts()) {
         if (!part.list) continue;
         const QString word = QString::fromLatin1(part.key);
-        const QString label = word == QLatin1String("art") ? tr("%1...").arg(shown(part.label)) : shown(part.label);
+        const QString label =
+            word == QLatin1String("art") ? tr("%1...").arg(shown(part.label)) : shown(part.label);
         menu->addAction(label, this, [this, word] { add(word); });
     }
     addButton->setMenu(menu);
@@ -92,8 +96,8 @@ void PartsPanel::add(const QString& word)
     }
     commitPending();
     const Plan& plan = m_document.plan();
-    const std::optional<Plan> next = word == QLatin1String("hole") ? withHole(plan, HoleKind::Circle)
-                                                                    : withBlock(plan);
+    const std::optional<Plan> next =
+        word == QLatin1String("hole") ? withHole(plan, HoleKind::Circle) : withBlock(plan);
     if (!next) return;
     m_document.replace(*next, tr("Add %1").arg(partLabel(plan, word).toLower()));
     m_document.select(memberKey(word, memberCount(m_document.plan(), word) - 1));

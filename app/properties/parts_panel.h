@@ -10,7 +10,8 @@ class PartForm;
 class PartTree;
 class PlanDocument;
 
-/// The parts, each with its mark (gravest finding), and below them the selected part's form from the catalogue.
+/// The parts, each with its mark (gravest finding), and below them the selected part's form from the
+/// catalogue.
 class PartsPanel : public QWidget {
     Q_OBJECT
 public:
@@ -18,8 +19,8 @@ public:
 
     /// Puts the keyboard into the field of this parameter key, opening its part.
     void focusParameter(const QString& key);
-    /// Takes over what is being typed in a field, as Enter does. For commands that read the plan while a field
-    /// has the keyboard: saving, printing.
+    /// Takes over what is being typed in a field, as Enter does. For commands that read the plan while a
+    /// field has the keyboard: saving, printing.
     void commitPending();
 
 Q_SIGNALS:

@@ -35,6 +35,13 @@ void TypedEdit::setValue(const ParameterValue& value, const UnitStyle& style)
     if (!typing) showText();
 }
 
+void TypedEdit::showInstead(const QString& text)
+{
+    clearError();
+    setText(text);
+    m_shown = this->text();
+}
+
 void TypedEdit::showText()
 {
     const QString now = written(m_value);

@@ -12,10 +12,10 @@ namespace lidwright {
 /// A line in which one value of a plan is typed.
 ///
 /// The value and its text are kept apart: what is shown may be rounded, and opening and closing the field
-/// without typing leaves the value as it was, bit for bit. A changed text is read on Enter or when the keyboard
-/// leaves the field; one that cannot be read stays where it is, marked, with the bad part selected, until it is
-/// mended or Esc brings the old value back. Up and Down step the value, Shift and the page keys ten steps; the
-/// wheel steps only while the field has the keyboard.
+/// without typing leaves the value as it was, bit for bit. A changed text is read on Enter or when the
+/// keyboard leaves the field; one that cannot be read stays where it is, marked, with the bad part selected,
+/// until it is mended or Esc brings the old value back. Up and Down step the value, Shift and the page keys
+/// ten steps; the wheel steps only while the field has the keyboard.
 class TypedEdit : public QLineEdit {
     Q_OBJECT
 public:
@@ -24,6 +24,9 @@ public:
     /// Shows a value that the plan has now. A text that is being typed stays.
     void setValue(const ParameterValue& value, const UnitStyle& style);
     const ParameterValue& value() const { return m_value; }
+    /// Shows this text in the value's place until setValue() is called: what a silenced quantity comes out
+    /// as.
+    void showInstead(const QString& text);
 
     /// Keeps the text and marks it as refused; selects from the error's position to the end of that word.
     void markError(const Error& error);
@@ -43,7 +46,8 @@ Q_SIGNALS:
 protected:
     virtual Result<ParameterValue> read(const QString& text) const = 0;
     virtual QString written(const ParameterValue& value) const = 0;
-    /// The value `count` steps up (down where negative), kept within its range; the value where it has no steps.
+    /// The value `count` steps up (down where negative), kept within its range; the value where it has no
+    /// steps.
     virtual ParameterValue stepped(const ParameterValue& value, int count) const;
 
     const UnitStyle& style() const { return m_style; }
@@ -63,9 +67,9 @@ private:
 
     UnitStyle m_style;
     ParameterValue m_value;
-    QString m_shown;   ///< the text that stands for m_value
+    QString m_shown;  ///< the text that stands for m_value
     QAction* m_errorMark = nullptr;
-    int m_wheel = 0;   ///< eighths of a degree that have not made a step yet
+    int m_wheel = 0;  ///< eighths of a degree that have not made a step yet
 };
 
 }  // namespace lidwright

@@ -57,7 +57,7 @@ QColor withContrast(const QColor& wanted, std::initializer_list<QColor> grounds,
         if (std::max(dark, light) >= ratio) return dark >= light ? darker : lighter;
     }
     return leastContrast(Qt::black, grounds) >= leastContrast(Qt::white, grounds) ? QColor(Qt::black)
-                                                                                : QColor(Qt::white);
+                                                                                  : QColor(Qt::white);
 }
 
 }  // namespace lidwright

@@ -20,19 +20,19 @@ QColor quietText(const QPalette& palette);
 /// The colours of the drawing sheet on screen, light or dark paper. Real paper is always light.
 struct PaperTheme {
     QColor paper;
-    QColor text;       ///< 4.5:1 on paper and on wood
-    QColor visible;    ///< visible edges
-    QColor narrow;     ///< dimension, extension and leader lines, hatching
+    QColor text;     ///< 4.5:1 on paper and on wood
+    QColor visible;  ///< visible edges
+    QColor narrow;   ///< dimension, extension and leader lines, hatching
     QColor hidden;
     QColor centre;
     QColor phantom;
-    QColor cut;        ///< the line to saw or cut to
-    QColor mark;       ///< registration marks and rulers
-    QColor wood;       ///< lid, seen on the flat
-    QColor woodAcross; ///< wood whose grain runs across the view
-    QColor woodEnd;    ///< end grain
-    QColor grain;      ///< lines that show the grain's direction; decoration, below 3:1 on purpose
-    QColor cutThrough; ///< where nothing is left
+    QColor cut;         ///< the line to saw or cut to
+    QColor mark;        ///< registration marks and rulers
+    QColor wood;        ///< lid, seen on the flat
+    QColor woodAcross;  ///< wood whose grain runs across the view
+    QColor woodEnd;     ///< end grain
+    QColor grain;       ///< lines that show the grain's direction; decoration, below 3:1 on purpose
+    QColor cutThrough;  ///< where nothing is left
     QColor engraved;
     QColor bridge;
     QColor fretboard;

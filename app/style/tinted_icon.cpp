@@ -14,8 +14,7 @@ class TintedEngine final : public QIconEngine {
 public:
     TintedEngine(std::shared_ptr<QSvgRenderer> drawing, const QPalette& palette)
         : m_drawing(std::move(drawing)), m_palette(palette)
-    {
-    }
+    {}
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State state) override
     {

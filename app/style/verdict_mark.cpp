@@ -101,8 +101,7 @@ class MarkEngine final : public QIconEngine {
 public:
     MarkEngine(Verdict verdict, const QPalette& palette, int size)
         : m_verdict(verdict), m_palette(palette), m_size(size)
-    {
-    }
+    {}
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override
     {

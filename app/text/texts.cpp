@@ -56,7 +56,8 @@ QString placeLabel(const std::string& where)
             if (key.substr(0, key.find('.')) != part.key) continue;
             const QString partName = shown(part.label);
             const QString name = shown(parameter.label);
-            return partName == name ? name : QCoreApplication::translate("Texts", "%1, %2").arg(partName, name);
+            return partName == name ? name
+                                    : QCoreApplication::translate("Texts", "%1, %2").arg(partName, name);
         }
     }
     return QString::fromStdString(where);

@@ -12,8 +12,7 @@ constexpr int kPlanCommandId = 1;
 
 PlanCommand::PlanCommand(PlanDocument& document, Plan next, const QString& text, const QString& mergeKey)
     : QUndoCommand(text), m_document(document), m_other(std::move(next)), m_mergeKey(mergeKey)
-{
-}
+{}
 
 int PlanCommand::id() const
 {

@@ -9,8 +9,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// The one kind of undo step: it holds the other plan and swaps it with the document's. A plan's big parts are
-/// shared, so holding whole plans costs little, and undo is exact by construction.
+/// The one kind of undo step: it holds the other plan and swaps it with the document's. A plan's big parts
+/// are shared, so holding whole plans costs little, and undo is exact by construction.
 class PlanCommand final : public QUndoCommand {
 public:
     /// `mergeKey`: steps with the same non-empty key that follow one another become one.

@@ -27,16 +27,20 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
     text->setAccessibleName(tr("About this program"));
     text->setOpenLinks(false);
     const QString libraries = QStringLiteral(
-        "<ul><li>Qt %1 (LGPL 3)</li><li>Eigen (MPL 2)</li><li>Clipper 6 (Boost)</li><li>Boost (Boost)</li>"
-        "<li>pugixml (MIT)</li><li>JSON for Modern C++ (MIT)</li></ul>").arg(QLatin1String(qVersion()));
-    text->setHtml(
-        tr("<p>Plans one-off box guitars before the first saw cut: the box, the stick that runs through it, and a lid "
-           "whose artwork is its sound hole.</p>"
-           "<p>What the program calls good was computed from the measures that it was given. Measure the real parts, "
-           "and try on scrap what cannot be taken back.</p>"
-           "<p>It stands on these libraries, with thanks to their makers:</p>%1"
-           "<p>It opens no connection to anywhere. The licences are in the folder that the program came in.</p>")
-            .arg(libraries));
+                                  "<ul><li>Qt %1 (LGPL 3)</li><li>Eigen (MPL 2)</li><li>Clipper 6 "
+                                  "(Boost)</li><li>Boost (Boost)</li>"
+                                  "<li>pugixml (MIT)</li><li>JSON for Modern C++ (MIT)</li></ul>")
+                                  .arg(QLatin1String(qVersion()));
+    text->setHtml(tr("<p>Plans one-off box guitars before the first saw cut: the box, the stick that runs "
+                     "through it, and a lid "
+                     "whose artwork is its sound hole.</p>"
+                     "<p>What the program calls good was computed from the measures that it was given. "
+                     "Measure the real parts, "
+                     "and try on scrap what cannot be taken back.</p>"
+                     "<p>It stands on these libraries, with thanks to their makers:</p>%1"
+                     "<p>It opens no connection to anywhere. The licences are in the folder that the program "
+                     "came in.</p>")
+                      .arg(libraries));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);

@@ -3,14 +3,13 @@
 #include "app/style/palette.h"
 #include "app/window/main_window.h"
 
-#include "resources/resource_init.h"
-
 #include <QApplication>
 #include <QIcon>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QTranslator>
 
+#include "resources/resource_init.h"
 #include <algorithm>
 
 namespace lidwright {

@@ -21,8 +21,7 @@ FileFlow::FileFlow(PlanDocument& document, Settings& settings, Autosave& autosav
       m_autosave(autosave),
       m_questions(questions),
       m_window(window)
-{
-}
+{}
 
 void FileFlow::newPlan()
 {
@@ -50,7 +49,8 @@ bool FileFlow::openPath(const QString& path)
     const auto lock = m_lock.take(whole);
     if (lock == FileLock::Answer::Elsewhere) {
         begin(std::move(opened->plan), {}, opened->notes);
-        Q_EMIT told(tr("\u201c%1\u201d is being worked on elsewhere (%2). This is a copy: save it under a name of its own.")
+        Q_EMIT told(tr("\u201c%1\u201d is being worked on elsewhere (%2). This is a copy: save it under a "
+                       "name of its own.")
                         .arg(QFileInfo(path).fileName(), m_lock.holder()),
                     QStringLiteral("lock"));
         return true;
@@ -99,9 +99,12 @@ bool FileFlow::saveAs()
     if (suggested.isEmpty()) {
         // A title may hold what a file name must not.
         QString name = QString::fromStdString(m_document.plan().sheet.title).simplified();
-        for (const QChar bad : QStringLiteral("/\\:*?\"<>|")) name.replace(bad, QLatin1Char('-'));
-        while (name.startsWith(QLatin1Char('.'))) name.remove(0, 1);
-        suggested = withPlanSuffix((name.isEmpty() ? tr("plan") : name.left(80)) + QStringLiteral(".lidplan"));
+        for (const QChar bad : QStringLiteral("/\\:*?\"<>|"))
+            name.replace(bad, QLatin1Char('-'));
+        while (name.startsWith(QLatin1Char('.')))
+            name.remove(0, 1);
+        suggested =
+            withPlanSuffix((name.isEmpty() ? tr("plan") : name.left(80)) + QStringLiteral(".lidplan"));
     }
     const QString path = m_questions.planToSave(suggested);
     return !path.isEmpty() && saveTo(QFileInfo(withPlanSuffix(path)).absoluteFilePath());
@@ -135,7 +138,8 @@ bool FileFlow::mayReplaceChanged(const QString& path)
 {
     const QFileInfo info(path);
     if (!info.exists() || !m_onDisk.isValid() || info.lastModified() == m_onDisk) return true;
-    return ask(tr("\u201c%1\u201d has been changed by something else since it was opened here.").arg(info.fileName()),
+    return ask(tr("\u201c%1\u201d has been changed by something else since it was opened here.")
+                   .arg(info.fileName()),
                tr("Its present content would stay beside it as \u201c%1\u201d.")
                    .arg(QFileInfo(backupPath(path)).fileName()),
                tr("&Replace it"));
@@ -152,9 +156,12 @@ bool FileFlow::mayLeave()
     box.setInformativeText(tr("What is not saved is lost."));
     box.setDefaultButton(QMessageBox::Save);
     switch (box.exec()) {
-        case QMessageBox::Save: return save();
-        case QMessageBox::Discard: return true;
-        default: return false;
+        case QMessageBox::Save:
+            return save();
+        case QMessageBox::Discard:
+            return true;
+        default:
+            return false;
     }
 }
 
@@ -163,11 +170,13 @@ bool FileFlow::restore(LeftOver& leftOver)
     if (!mayLeave()) return false;
     auto opened = openPlanFile(leftOver.planFile);
     if (!opened) {
-        Q_EMIT told(tr("The kept plan cannot be restored. %1").arg(shown(opened.error())), QStringLiteral("restore"));
+        Q_EMIT told(tr("The kept plan cannot be restored. %1").arg(shown(opened.error())),
+                    QStringLiteral("restore"));
         return false;
     }
     QString path = leftOver.originalPath;
-    if (!path.isEmpty() && (!QFileInfo(path).isFile() || m_lock.take(path) == FileLock::Answer::Elsewhere)) path.clear();
+    if (!path.isEmpty() && (!QFileInfo(path).isFile() || m_lock.take(path) == FileLock::Answer::Elsewhere))
+        path.clear();
     begin(std::move(opened->plan), path, opened->notes);
     m_autosave.adopt(std::move(leftOver));
     m_document.markUnsaved();

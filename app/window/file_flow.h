@@ -15,8 +15,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// New, open, save, close: what happens to the plan's file, and the questions that go with it. No way through here
-/// loses unsaved work without asking.
+/// New, open, save, close: what happens to the plan's file, and the questions that go with it. No way through
+/// here loses unsaved work without asking.
 class FileFlow : public QObject {
     Q_OBJECT
 public:

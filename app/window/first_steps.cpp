@@ -20,11 +20,13 @@ struct StepText {
 
 const StepText kTexts[FirstSteps::kSteps] = {
     {QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Box"),
-     QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Measure your box and write its outside length, width and height")},
+     QT_TRANSLATE_NOOP("lidwright::FirstSteps",
+                       "Measure your box and write its outside length, width and height")},
     {QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Artwork"),
      QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Bring in a drawing for the lid, or lay out plain holes")},
     {QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Neck"),
-     QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Write the measures of your stick, the scale length and the fretboard")},
+     QT_TRANSLATE_NOOP("lidwright::FirstSteps",
+                       "Write the measures of your stick, the scale length and the fretboard")},
     {QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Bridge"),
      QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Find the bridge a place that is clear of the artwork")},
     {QT_TRANSLATE_NOOP("lidwright::FirstSteps", "Paper"),
@@ -79,8 +81,10 @@ void FirstSteps::setStart(const Plan& plan)
 
 void FirstSteps::setPaperMade()
 {
+    const bool before = allDone();
     m_done[static_cast<std::size_t>(Step::Paper)] = true;
     refresh();
+    if (allDone() && !before) Q_EMIT finished();
 }
 
 bool FirstSteps::allDone() const
@@ -91,6 +95,7 @@ bool FirstSteps::allDone() const
 void FirstSteps::refresh()
 {
     if (m_document.dragging()) return;
+    const bool before = allDone();
     const auto now = differences(m_document.plan(), m_start);
     for (std::size_t i = 0; i < kSteps; ++i) {
         if (static_cast<Step>(i) != Step::Paper) m_done[i] = now[i];
@@ -100,6 +105,7 @@ void FirstSteps::refresh()
         m_buttons[i]->setToolTip(tr(kTexts[i].help));
         m_buttons[i]->setAccessibleName(m_done[i] ? tr("%1, done").arg(name) : tr("%1, to do").arg(name));
     }
+    if (allDone() && !before) Q_EMIT finished();
 }
 
 }  // namespace lidwright

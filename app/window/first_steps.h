@@ -13,8 +13,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// A narrow strip with the five things to do with a fresh plan. A thing counts as done when the plan differs there
-/// from the one that was started with; paper when a sheet was made.
+/// A narrow strip with the five things to do with a fresh plan. A thing counts as done when the plan differs
+/// there from the one that was started with; paper when a sheet was made.
 class FirstSteps : public QFrame {
     Q_OBJECT
 public:
@@ -32,6 +32,7 @@ public:
 Q_SIGNALS:
     void wanted(lidwright::FirstSteps::Step step);
     void dismissed();
+    void finished();  ///< the last of them was just done
 
 private:
     void refresh();

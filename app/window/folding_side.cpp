@@ -14,7 +14,12 @@ constexpr int kStrip = 28;  // px: room for a 24 px target (WCAG 2.2, 2.5.8)
 }
 
 FoldingSide::FoldingSide(const QString& name, Edge edge, QWidget* content, QWidget* parent)
-    : QFrame(parent), m_name(name), m_edge(edge), m_content(content), m_fold(new QToolButton), m_title(new QLabel(name))
+    : QFrame(parent),
+      m_name(name),
+      m_edge(edge),
+      m_content(content),
+      m_fold(new QToolButton),
+      m_title(new QLabel(name))
 {
     m_fold->setAutoRaise(true);
     m_fold->setMinimumSize(24, 24);

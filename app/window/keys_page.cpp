@@ -37,11 +37,13 @@ const HandKey kHandKeys[] = {
      QT_TRANSLATE_NOOP("lidwright::KeysPage", "Esc"),
      QT_TRANSLATE_NOOP("lidwright::KeysPage", "Breaks off a drag, clears marks, or selects nothing")},
     {QT_TRANSLATE_NOOP("lidwright::KeysPage", "On the board: look elsewhere"),
-     QT_TRANSLATE_NOOP("lidwright::KeysPage", "arrow keys with nothing selected or with Ctrl; Page Up, Page Down, Home, End"),
+     QT_TRANSLATE_NOOP("lidwright::KeysPage",
+                       "arrow keys with nothing selected or with Ctrl; Page Up, Page Down, Home, End"),
      QT_TRANSLATE_NOOP("lidwright::KeysPage", "Moves the paper; Space with the mouse does too")},
     {QT_TRANSLATE_NOOP("lidwright::KeysPage", "In a field: take the value"),
      QT_TRANSLATE_NOOP("lidwright::KeysPage", "Enter"),
-     QT_TRANSLATE_NOOP("lidwright::KeysPage", "Any unit can be typed: 25 1/2\", 648mm, 1' 2 3/8\", 12 + 3/4\"")},
+     QT_TRANSLATE_NOOP("lidwright::KeysPage",
+                       "Any unit can be typed: 25 1/2\", 648mm, 1' 2 3/8\", 12 + 3/4\"")},
     {QT_TRANSLATE_NOOP("lidwright::KeysPage", "In a field: the old value"),
      QT_TRANSLATE_NOOP("lidwright::KeysPage", "Esc"),
      QT_TRANSLATE_NOOP("lidwright::KeysPage", "Forgets what was typed")},
@@ -75,7 +77,8 @@ KeysPage::KeysPage(QWidget* parent) : QDialog(parent), m_table(new QTableWidget(
         addRow(text, QKeySequence::listToString(keysOf(entry), QKeySequence::NativeText),
                QCoreApplication::translate("Actions", entry.help));
     }
-    for (const HandKey& key : kHandKeys) addRow(tr(key.what), tr(key.keys), tr(key.help));
+    for (const HandKey& key : kHandKeys)
+        addRow(tr(key.what), tr(key.keys), tr(key.help));
     m_table->resizeColumnsToContents();
     m_table->selectRow(0);
 
@@ -103,9 +106,11 @@ void KeysPage::filter(const QString& words)
     const QStringList wanted = words.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     for (int row = 0; row < m_table->rowCount(); ++row) {
         QString all;
-        for (int column = 0; column < 3; ++column) all += m_table->item(row, column)->text() + QLatin1Char('\n');
+        for (int column = 0; column < 3; ++column)
+            all += m_table->item(row, column)->text() + QLatin1Char('\n');
         bool fits = true;
-        for (const QString& word : wanted) fits = fits && all.contains(word, Qt::CaseInsensitive);
+        for (const QString& word : wanted)
+            fits = fits && all.contains(word, Qt::CaseInsensitive);
         m_table->setRowHidden(row, !fits);
     }
 }

@@ -31,7 +31,7 @@ namespace lidwright {
 
 namespace {
 
-constexpr int kPartsWidth = 300;     // px, first start
+constexpr int kPartsWidth = 300;  // px, first start
 constexpr int kFindingsWidth = 300;
 
 /// The first local file of a drag that this window can take; empty for none.
@@ -117,31 +117,30 @@ void MainWindow::arrange()
     if (!restoreGeometry(m_settings.read(kWindowGeometry)))
         resize(QSize(1280, 800).boundedTo(room.size() - QSize(40, 60)));
     if (!m_splitter->restoreState(m_settings.read(kPanelSizes)))
-        m_splitter->setSizes({kPartsWidth, std::max(240, width() - kPartsWidth - kFindingsWidth), kFindingsWidth});
+        m_splitter->setSizes(
+            {kPartsWidth, std::max(240, width() - kPartsWidth - kFindingsWidth), kFindingsWidth});
     showFirstSteps(!m_settings.read(kFirstStepsDismissed));
 }
 
 void MainWindow::offerLeftOvers()
 {
-    for (LeftOver& found : Autosave::leftOvers(QFileInfo(m_autosave->planFile()).absolutePath())) {
-        auto left = std::make_shared<LeftOver>(std::move(found));
-        m_leftOvers.push_back(left);
-        const QString name = left->originalPath.isEmpty() ? left->title : QFileInfo(left->originalPath).fileName();
-        const auto forget = [this, left] { std::erase(m_leftOvers, left); };
-        m_notices->show(
-            tr("\u201c%1\u201d was not saved before the program ended. It was kept on %2.")
-                .arg(name.isEmpty() ? tr("Untitled") : name,
-                     QLocale().toString(left->when, QLocale::ShortFormat)),
-            left->planFile,
-            {{tr("&Restore it"),
-              [this, left, forget] {
-                  if (m_files->restore(*left)) forget();
-              }},
-             {tr("&Discard it"), [left, forget] {
-                  left->discard();
-                  forget();
-              }}});
-    }
+    for (LeftOver& found : Autosave::leftOvers(QFileInfo(m_autosave->planFile()).absolutePath()))
+        offer(std::make_shared<LeftOver>(std::move(found)));
+}
+
+void MainWindow::offer(const std::shared_ptr<LeftOver>& left)
+{
+    QString name = left->originalPath.isEmpty() ? left->title : QFileInfo(left->originalPath).fileName();
+    if (name.isEmpty()) name = tr("Untitled");
+    const NoticeAnswer restore{tr("&Restore it"), [this, left] {
+                                   // Whoever goes back from the question about the present plan is asked
+                                   // again.
+                                   if (!m_files->restore(*left)) offer(left);
+                               }};
+    const NoticeAnswer discard{tr("&Discard it"), [left] { left->discard(); }};
+    m_notices->show(tr("\u201c%1\u201d was not saved before the program ended. It was kept on %2.")
+                        .arg(name, QLocale().toString(left->when, QLocale::ShortFormat)),
+                    left->planFile, {restore, discard});
 }
 
 void MainWindow::openAny(const QString& path)

@@ -9,8 +9,9 @@
 
 #include <QMainWindow>
 
+#include <functional>
 #include <memory>
-#include <vector>
+#include <optional>
 
 class QSplitter;
 
@@ -24,8 +25,8 @@ class NoticeBar;
 class PartsPanel;
 class StatusStrip;
 
-/// The window: parts at the left, the board in the middle, findings at the right. Its members know one another
-/// only through the document and through what is wired together here.
+/// The window: parts at the left, the board in the middle, findings at the right. Its members know one
+/// another only through the document and through what is wired together here.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
@@ -69,6 +70,7 @@ private:
     void wireSide(FoldingSide& side, Command command, const Setting<bool>& setting, int splitterIndex);
     void on(Command command, std::function<void()> act);
 
+    void offer(const std::shared_ptr<LeftOver>& left);
     void showTitle();
     void showCommands();
     void showFirstSteps(bool show);
@@ -97,7 +99,6 @@ private:
     FoldingSide* m_findingsSide;
     QSplitter* m_splitter;
     StatusStrip* m_status;
-    std::vector<std::shared_ptr<LeftOver>> m_leftOvers;  ///< offered, not answered yet
     bool m_refusalShown = false;
 };
 

@@ -138,12 +138,12 @@ void MainWindow::wireAdd()
         return QStringLiteral("%1.%2").arg(QLatin1String(list)).arg(count + 1);
     };
     on(Command::AddHole, [this, next] {
-        addStructure(withHole(m_document.plan(), HoleKind::Circle), next("hole", m_document.plan().holes.size()),
-                     tr("Add a round hole"));
+        addStructure(withHole(m_document.plan(), HoleKind::Circle),
+                     next("hole", m_document.plan().holes.size()), tr("Add a round hole"));
     });
     on(Command::AddSlot, [this, next] {
-        addStructure(withHole(m_document.plan(), HoleKind::Slot), next("hole", m_document.plan().holes.size()),
-                     tr("Add a slot"));
+        addStructure(withHole(m_document.plan(), HoleKind::Slot),
+                     next("hole", m_document.plan().holes.size()), tr("Add a slot"));
     });
     on(Command::AddBlock, [this, next] {
         addStructure(withBlock(m_document.plan()), next("block", m_document.plan().blocks.size()),
@@ -172,6 +172,7 @@ void MainWindow::wireViews()
     connect(m_findings, &FindingsPanel::placesWanted, m_board, &BoardWidget::showPlaces);
     connect(m_steps, &FirstSteps::wanted, this,
             [this](FirstSteps::Step step) { goToStep(static_cast<int>(step)); });
+    connect(m_steps, &FirstSteps::finished, this, [this] { showFirstSteps(false); });
     connect(m_steps, &FirstSteps::dismissed, m_actions->at(Command::FirstSteps), &QAction::trigger);
 }
 
@@ -181,17 +182,18 @@ void MainWindow::wireSide(FoldingSide& side, Command command, const Setting<bool
     side.setFolded(m_settings.read(setting));
     action->setChecked(!side.folded());
     connect(action, &QAction::triggered, &side, [&side](bool on) { side.setFolded(!on); });
-    connect(&side, &FoldingSide::foldedChanged, this, [this, action, setting, &side, splitterIndex](bool folded) {
-        action->setChecked(!folded);
-        m_settings.write(setting, folded);
-        if (folded) return;
-        // The board gives back what it had taken.
-        QList<int> sizes = m_splitter->sizes();
-        const int missing = side.openWidth() - sizes.at(splitterIndex);
-        sizes[splitterIndex] += missing;
-        sizes[1] = std::max(m_board->minimumWidth(), sizes.at(1) - missing);
-        m_splitter->setSizes(sizes);
-    });
+    connect(&side, &FoldingSide::foldedChanged, this,
+            [this, action, setting, &side, splitterIndex](bool folded) {
+                action->setChecked(!folded);
+                m_settings.write(setting, folded);
+                if (folded) return;
+                // The board gives back what it had taken.
+                QList<int> sizes = m_splitter->sizes();
+                const int missing = side.openWidth() - sizes.at(splitterIndex);
+                sizes[splitterIndex] += missing;
+                sizes[1] = std::max(m_board->minimumWidth(), sizes.at(1) - missing);
+                m_splitter->setSizes(sizes);
+            });
 }
 
 void MainWindow::showTitle()
@@ -229,11 +231,16 @@ void MainWindow::goToStep(int step)
         m_parts->focusParameter(QLatin1String(key));
     };
     switch (static_cast<FirstSteps::Step>(step)) {
-        case FirstSteps::Step::Box: return field("box", "box.length");
-        case FirstSteps::Step::Artwork: return m_actions->at(Command::AddArtwork)->trigger();
-        case FirstSteps::Step::Neck: return field("neck", "neck.blank-length");
-        case FirstSteps::Step::Bridge: return field("bridge", "bridge.length");
-        case FirstSteps::Step::Paper: return m_actions->at(Command::Paper)->trigger();
+        case FirstSteps::Step::Box:
+            return field("box", "box.length");
+        case FirstSteps::Step::Artwork:
+            return m_actions->at(Command::AddArtwork)->trigger();
+        case FirstSteps::Step::Neck:
+            return field("neck", "neck.blank-length");
+        case FirstSteps::Step::Bridge:
+            return field("bridge", "bridge.length");
+        case FirstSteps::Step::Paper:
+            return m_actions->at(Command::Paper)->trigger();
     }
 }
 
@@ -247,7 +254,8 @@ void MainWindow::goToNextRegion()
     QWidget* region = regions[(at + 1) % regions.size()];
     if (region->focusPolicy() & Qt::TabFocus) return region->setFocus(Qt::TabFocusReason);
     for (QWidget* next = region->nextInFocusChain(); next != region; next = next->nextInFocusChain())
-        if (region->isAncestorOf(next) && next->isVisible() && next->isEnabled() && (next->focusPolicy() & Qt::TabFocus))
+        if (region->isAncestorOf(next) && next->isVisible() && next->isEnabled() &&
+            (next->focusPolicy() & Qt::TabFocus))
             return next->setFocus(Qt::TabFocusReason);
 }
 
@@ -275,19 +283,22 @@ void MainWindow::fillSamples()
     QMenu* menu = m_actions->samplesMenu();
     menu->clear();
     const QDir samples(QStringLiteral(":/samples"));
-    for (const QFileInfo& info : samples.entryInfoList({QStringLiteral("*.lidplan")}, QDir::Files, QDir::Name)) {
+    for (const QFileInfo& info :
+         samples.entryInfoList({QStringLiteral("*.lidplan")}, QDir::Files, QDir::Name)) {
         QString name = info.completeBaseName().replace(QLatin1Char('-'), QLatin1Char(' '));
         if (!name.isEmpty()) name[0] = name.at(0).toUpper();
         QAction* action = menu->addAction(name);
-        connect(action, &QAction::triggered, this, [this, path = info.filePath()] { m_files->openSample(path); });
+        connect(action, &QAction::triggered, this,
+                [this, path = info.filePath()] { m_files->openSample(path); });
     }
 }
 
 void MainWindow::addStructure(std::optional<Plan> next, const QString& part, const QString& undoText)
 {
     if (!next) {
-        m_notices->show(tr("There are %1 of these already, which is as many as a plan takes.").arg(kMostPieces),
-                        QStringLiteral("refused"));
+        m_notices->show(
+            tr("There are %1 of these already, which is as many as a plan takes.").arg(kMostPieces),
+            QStringLiteral("refused"));
         return;
     }
     m_document.replace(std::move(*next), undoText);
@@ -328,24 +339,29 @@ void MainWindow::importBoxOutline(const QString& path)
 void MainWindow::choosePaintUses()
 {
     const auto member = partMember(m_document.selectedPart());
-    if (!member || member->list != QLatin1String("art") || !hasPart(m_document.plan(), m_document.selectedPart()))
+    if (!member || member->list != QLatin1String("art") ||
+        !hasPart(m_document.plan(), m_document.selectedPart()))
         return;
     Plan next = m_document.plan();
     ArtPiece& piece = next.art[static_cast<std::size_t>(member->index)];
     PaintUsesDialog dialog(piece, m_document.style(), this);
     if (!dialog.exec()) return;
     piece.uses = dialog.uses();
-    m_document.replace(std::move(next), tr("Uses of the paints of %1").arg(QString::fromStdString(piece.name)));
+    m_document.replace(std::move(next),
+                       tr("Uses of the paints of %1").arg(QString::fromStdString(piece.name)));
 }
 
 void MainWindow::exportPicture()
 {
-    const QString base = m_document.filePath().isEmpty() ? tr("board") : QFileInfo(m_document.filePath()).completeBaseName();
+    const QString base =
+        m_document.filePath().isEmpty() ? tr("board") : QFileInfo(m_document.filePath()).completeBaseName();
     const QString path = m_questions.picture(base + QStringLiteral(".png"));
     if (path.isEmpty()) return;
-    const QString failed = writeBoardPicture(m_document.plan(), m_document.layout(), m_board->underView(), path);
-    m_notices->show(failed.isEmpty() ? tr("The picture was written: %1").arg(QDir::toNativeSeparators(path)) : failed,
-                    QStringLiteral("picture"));
+    const QString failed =
+        writeBoardPicture(m_document.plan(), m_document.layout(), m_board->underView(), path);
+    m_notices->show(
+        failed.isEmpty() ? tr("The picture was written: %1").arg(QDir::toNativeSeparators(path)) : failed,
+        QStringLiteral("picture"));
 }
 
 void MainWindow::openPaper()

@@ -27,7 +27,8 @@ NoticeBar::NoticeBar(QWidget* parent) : QFrame(parent), m_rows(new QVBoxLayout(t
 void NoticeBar::show(const QString& message, const QString& topic, const std::vector<NoticeAnswer>& answers)
 {
     if (!topic.isEmpty()) dismiss(topic);
-    while (m_rows->count() >= kMostNotices) remove(m_rows->itemAt(0)->widget());
+    while (m_rows->count() >= kMostNotices)
+        remove(m_rows->itemAt(0)->widget());
 
     auto* row = new QFrame(this);
     row->setObjectName(topic);
@@ -79,7 +80,8 @@ void NoticeBar::dismiss(const QString& topic)
 
 void NoticeBar::dismissAll()
 {
-    while (m_rows->count() > 0) remove(m_rows->itemAt(0)->widget());
+    while (m_rows->count() > 0)
+        remove(m_rows->itemAt(0)->widget());
 }
 
 QStringList NoticeBar::messages() const

@@ -40,10 +40,10 @@ PathQuestions fileDialogs(QWidget* window, Settings& settings)
     PathQuestions questions;
     questions.planToOpen = [window, &settings] {
         const QString filter = say(QT_TRANSLATE_NOOP("PathQuestions", "Plans (*.lidplan);;All files (*)"));
-        return remembered(QFileDialog::getOpenFileName(window,
-                                                       say(QT_TRANSLATE_NOOP("PathQuestions", "Open a plan")),
-                                                       folder(settings), filter),
-                          settings);
+        return remembered(
+            QFileDialog::getOpenFileName(window, say(QT_TRANSLATE_NOOP("PathQuestions", "Open a plan")),
+                                         folder(settings), filter),
+            settings);
     };
     questions.planToSave = [window, &settings](const QString& suggested) {
         QFileDialog dialog(window, say(QT_TRANSLATE_NOOP("PathQuestions", "Save the plan as")),
@@ -57,10 +57,10 @@ PathQuestions fileDialogs(QWidget* window, Settings& settings)
     };
     questions.drawing = [window, &settings] {
         const QString filter = say(QT_TRANSLATE_NOOP("PathQuestions", "Drawings (*.svg);;All files (*)"));
-        return remembered(QFileDialog::getOpenFileName(window,
-                                                       say(QT_TRANSLATE_NOOP("PathQuestions", "Choose a drawing")),
-                                                       folder(settings), filter),
-                          settings);
+        return remembered(
+            QFileDialog::getOpenFileName(window, say(QT_TRANSLATE_NOOP("PathQuestions", "Choose a drawing")),
+                                         folder(settings), filter),
+            settings);
     };
     questions.picture = [window, &settings](const QString& suggested) {
         const QString filter =

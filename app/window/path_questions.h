@@ -14,7 +14,7 @@ namespace lidwright {
 struct PathQuestions {
     std::function<QString()> planToOpen;
     std::function<QString(const QString& suggested)> planToSave;
-    std::function<QString()> drawing;  ///< an SVG file
+    std::function<QString()> drawing;                          ///< an SVG file
     std::function<QString(const QString& suggested)> picture;  ///< .png or .svg
 };
 

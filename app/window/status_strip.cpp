@@ -21,7 +21,6 @@ StatusStrip::StatusStrip(QStatusBar& bar, PlanDocument& document, QAction* snapp
     auto* snap = new QToolButton;
     snap->setDefaultAction(snapping);
     snap->setToolButtonStyle(Qt::ToolButtonTextOnly);
-    snap->setText(tr("Snap"));
     snap->setAccessibleName(tr("Snap while dragging"));
     snap->setFocusPolicy(Qt::TabFocus);
     snap->setMinimumHeight(24);
@@ -29,8 +28,9 @@ StatusStrip::StatusStrip(QStatusBar& bar, PlanDocument& document, QAction* snapp
 
     m_unit->addItems({tr("mm"), tr("inch, decimal"), tr("inch, fraction")});
     m_unit->setAccessibleName(tr("Unit of lengths"));
-    m_unit->setToolTip(tr("Unit in which lengths are shown: millimetres, decimal inches or fractions of an inch. "
-                          "Any unit can be typed at any time."));
+    m_unit->setToolTip(
+        tr("Unit in which lengths are shown: millimetres, decimal inches or fractions of an inch. "
+           "Any unit can be typed at any time."));
     bar.addPermanentWidget(m_unit);
     connect(m_unit, &QComboBox::activated, this, &StatusStrip::chooseUnit);
 

@@ -44,7 +44,6 @@ public:
     {
         const Ring bent = straightened(ring);
         const Bounds box = bounds(bent);
-        if (!std::isfinite(box.minY) || !std::isfinite(box.maxY)) return;
         double spacing = m_family.spacing * m_paper;
         while (box.height() / spacing > kMostPatternLines)
             spacing *= 2;
@@ -174,12 +173,19 @@ std::vector<Family> familiesOf(FillKind kind)
     return {};
 }
 
+bool drawable(const Ring& ring)
+{
+    constexpr double kMost = 1e7;  // mm; beyond it no sheet is drawn
+    return std::all_of(ring.begin(), ring.end(),
+                       [](Point p) { return std::abs(p.x) <= kMost && std::abs(p.y) <= kMost; });
+}
+
 }  // namespace
 
 std::vector<Polyline> fillPattern(const Ring& ring, FillKind kind, double paper)
 {
     std::vector<Polyline> out;
-    if (ring.size() < 3 || !(paper > 0)) return out;
+    if (ring.size() < 3 || !(paper > 0) || !drawable(ring)) return out;
     for (const Family& family : familiesOf(kind))
         PatternMaker(family, paper).make(ring, out);
     return out;

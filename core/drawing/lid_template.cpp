@@ -59,9 +59,11 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
         pen.line(part, "centre", {{c.x - kCross, c.y}, {c.x + kCross, c.y}}, LineKind::Narrow);
         pen.line(part, "centre", {{c.x, c.y - kCross}, {c.x, c.y + kCross}}, LineKind::Narrow);
     }
+    const bool rectangle = in.plan.box.shape == BoxShape::Rectangle;
+    const Point edge = farthest(l.lidOutline, {0, 1}, {1, 0});
     const double inset = std::max(in.plan.lid.edgeMargin / 2, 3.0);
-    const double length = std::min(60.0, lid.width() / 4);
-    const Point grain{lid.centre().x, lid.maxY - inset};
+    const double length = std::min(rectangle ? 60.0 : 24.0, lid.width() / 4);
+    const Point grain{rectangle ? lid.centre().x : edge.x, edge.y - inset};
     pen.addAt(grain, grainArrow("lid", length, 1));
     pen.text("lid", "grain", {grain.x + length / 2 + 3, grain.y - 1.25}, "grain", 2.5, Anchor::Left, 0, true);
 }
@@ -82,15 +84,15 @@ void drawDistances(ViewPen& pen, const ViewInput& in, const Bounds& lid)
     DimensionRows below(Side::Below, lid.minY, 1);
     // A slanted saddle is measured where it crosses the neck's centre line.
     const Point saddle{l.saddleX, in.plan.bridge.angle == 0 ? l.saddleFrom.y : l.neckY};
-    const Point head{lid.minX, lid.minY + in.plan.box.cornerRadius};
-    const Point tail{lid.maxX, lid.minY + in.plan.box.cornerRadius};
+    const Point head = farthest(l.lidOutline, {-1, 0}, {0, -1});
+    const Point tail = farthest(l.lidOutline, {1, 0}, {0, -1});
     pen.row(below, "scale", head, saddle, "");
     pen.row(below, "scale", saddle, tail, "");
     pen.row(below, "lid", head, tail, "");
     pen.add(below);
     DimensionRows right(Side::Right, lid.maxX + kBeside + 3, 1);
-    const double x = lid.maxX - in.plan.box.cornerRadius;
-    pen.row(right, "lid", {x, lid.minY}, {x, lid.maxY}, "");
+    pen.row(right, "lid", farthest(l.lidOutline, {0, -1}, {1, 0}), farthest(l.lidOutline, {0, 1}, {1, 0}),
+            "");
     pen.add(right);
     DimensionRows left(Side::Left, lid.minX - kBeside - 3, 1);
     pen.row(left, "neck", {lid.minX, 0}, {lid.minX, l.neckY}, "");

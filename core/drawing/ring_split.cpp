@@ -43,6 +43,18 @@ void append(std::vector<Polyline>& lines, bool goOn, Point from, Point to)
 
 }  // namespace
 
+Point farthest(const Ring& ring, Point direction, Point second)
+{
+    if (ring.empty()) return {};
+    constexpr double kSame = 1e-9;  // mm
+    Point best = ring.front();
+    for (const Point p : ring) {
+        const double gain = dot(p - best, direction);
+        if (gain > kSame || (gain > -kSame && dot(p - best, second) > 0)) best = p;
+    }
+    return best;
+}
+
 SplitLine splitByRing(const Ring& outline, const Ring& by)
 {
     SplitLine out;

@@ -21,6 +21,10 @@ std::vector<std::pair<double, double>> stretchesAtY(const std::vector<Ring>& rin
 /// Pairs up crossings into stretches; `crossings` need not be sorted.
 std::vector<std::pair<double, double>> pairedUp(std::vector<double> crossings);
 
+/// The ring's point that lies farthest in a direction; of several as far, the one farthest in the second. (0,
+/// 0) for an empty ring.
+Point farthest(const Ring& ring, Point direction, Point second);
+
 /// Where the edge a-b crosses the line y = `y`, as stretchesAtY() counts it; appended to `crossings`.
 inline void addCrossing(Point a, Point b, double y, std::vector<double>& crossings)
 {

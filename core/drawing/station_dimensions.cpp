@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/ring_split.h"
 
 namespace lidwright {
 namespace {
@@ -33,15 +34,7 @@ public:
     }
     Point extreme(bool tail) const
     {
-        const Ring& ring = m_in.layout.boxOuter;
-        Point best = ring.front();
-        for (const Point p : ring) {
-            const double gain = tail ? p.x - best.x : best.x - p.x;
-            const double higher = m_treble ? p.y - best.y : best.y - p.y;
-            constexpr double kSame = 1e-9;
-            if (gain > kSame || (gain > -kSame && higher > 0)) best = p;
-        }
-        return best;
+        return farthest(m_in.layout.boxOuter, {tail ? 1.0 : -1.0, 0}, {0, m_treble ? 1.0 : -1.0});
     }
 
 private:

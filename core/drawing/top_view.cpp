@@ -61,10 +61,17 @@ void drawGrain(ViewPen& pen, const ViewInput& in)
 {
     const Bounds lid = bounds(in.layout.lidOutline);
     if (lid.empty()) return;
-    const double length = std::min(pen.paper(24), lid.width() / 4);
-    const double inset = std::max(in.plan.lid.edgeMargin / 2, pen.paper(1.5));
-    const double y = in.stationSide == Side::Above ? lid.minY + inset : lid.maxY - inset;
-    pen.addAt({lid.centre().x, y}, grainArrow("lid", length, pen.paper()));
+    // A rectangle has room all along its edge, a free outline where it bulges most.
+    const bool bass = in.stationSide == Side::Above;
+    const bool rectangle = in.plan.box.shape == BoxShape::Rectangle;
+    const Point edge = farthest(in.layout.lidOutline, {0, bass ? -1.0 : 1.0}, {1, 0});
+    const double length = std::min(pen.paper(rectangle ? 24 : 12), lid.width() / 4);
+    const double clear = in.plan.lid.seat == LidSeat::OnWalls
+                             ? std::min(in.plan.lid.edgeMargin, in.plan.box.sideWall)
+                             : in.plan.lid.edgeMargin;
+    const double inset = std::max(clear / 2, pen.paper(1.5));
+    pen.addAt({rectangle ? lid.centre().x : edge.x, edge.y + (bass ? inset : -inset)},
+              grainArrow("lid", length, pen.paper()));
 }
 
 void drawBridgeDimensions(ViewPen& pen, const ViewInput& in)
@@ -89,9 +96,8 @@ void drawCrossDimensions(ViewPen& pen, const ViewInput& in)
     const Bounds neck = bounds(l.neckOutline);
     pen.row(left, "neck", {l.headEndX, neck.minY}, {l.headEndX, neck.maxY}, "neck.width");
     DimensionRows right(Side::Right, std::max(l.tailEndX, l.body.maxX) + room, pen.paper());
-    const double radius = in.plan.box.shape == BoxShape::Rectangle ? in.plan.box.cornerRadius : 0;
-    const double x = in.plan.box.shape == BoxShape::Rectangle ? l.body.maxX - radius : l.body.centre().x;
-    pen.row(right, "box", {x, l.body.minY}, {x, l.body.maxY}, "box.width");
+    pen.row(right, "box", farthest(l.boxOuter, {0, -1}, {1, 0}), farthest(l.boxOuter, {0, 1}, {1, 0}),
+            "box.width");
     pen.row(right, "neck", {l.tailEndX, 0}, {l.tailEndX, l.neckY}, "neck.offset");
     pen.add(left);
     pen.add(right);

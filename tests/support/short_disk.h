@@ -6,8 +6,8 @@
 
 namespace lidwright::testing {
 
-/// While it lives no file of this process grows beyond the limit: a write that passes it is cut short, and the next
-/// one fails, as on a disk that fills up.
+/// While it lives no file of this process grows beyond the limit: a write that passes it is cut short, and
+/// the next one fails, as on a disk that fills up.
 class ShortDisk {
 public:
     explicit ShortDisk(rlim_t bytes)

@@ -23,14 +23,6 @@ bool holds(const Bounds& outer, const Bounds& inner)
     return inner.empty() || (outer.contains({inner.minX, inner.minY}) && outer.contains({inner.maxX, inner.maxY}));
 }
 
-bool isItsBox(const Region& region, const Bounds& box)
-{
-    if (region.rings.size() != 1 || region.rings.front().size() != 4) return false;
-    return std::all_of(region.rings.front().begin(), region.rings.front().end(), [&](Point p) {
-        return (p.x == box.minX || p.x == box.maxX) && (p.y == box.minY || p.y == box.maxY);
-    });
-}
-
 }  // namespace
 
 const Gatherer::Window& Gatherer::window(const Clip& clip)
@@ -43,7 +35,7 @@ const Gatherer::Window& Gatherer::window(const Clip& clip)
     Window made;
     made.region = uniteAll(std::move(parts), m_budget);
     made.box = bounds(made.region);
-    made.upright = isItsBox(made.region, made.box);
+    made.upright = isUpright(made.region);
     return m_windows.emplace(&clip, std::move(made)).first->second;
 }
 
@@ -76,7 +68,7 @@ Region Gatherer::clipped(Region region, const Clip* clip)
         if (!clip) break;
         noteOutside(*clip, bounds(region));
         const Window& view = window(*clip);
-        region = view.box.touches(bounds(region)) ? intersect(region, view.region) : Region{};
+        region = cutTo(std::move(region), view.region, m_budget);
         clip = clip->outer.get();
     }
     return region;
@@ -99,10 +91,9 @@ Region Gatherer::painted(std::size_t first, std::size_t last)
         const Clip* cuts = firstThatCuts(shape.clip.get(), bounds(part));
         if (part.empty()) continue;
         if (cuts && cuts->page) {
-            // Wholly outside needs no clipping, and every shape is to be counted.
+            // Every shape that leaves the page is to be counted.
             noteOutside(*cuts, bounds(part));
-            if (!window(*cuts).box.touches(bounds(part))) continue;
-            part = intersect(part, window(*cuts).region);
+            part = cutTo(std::move(part), window(*cuts).region, m_budget);
             cuts = nullptr;
         }
         if (cuts != batch.clip) flush();

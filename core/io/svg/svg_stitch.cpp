@@ -78,12 +78,6 @@ private:
             m_done.rings.push_back(std::move(ring));
             return;
         }
-        // Wood meets a seam from its own side only, so a ring with an edge there is an outer one. Edges that
-        // lie on one another along the seam have been seen to mislead the filling about that.
-        if (signedArea(ring) < 0) {
-            std::reverse(ring.begin(), ring.end());
-            return addRing(std::move(ring), column);
-        }
         std::vector<Point> chain;
         for (std::size_t k = first; k < first + n; ++k) {
             const Point a = ring[k % n], b = ring[(k + 1) % n];

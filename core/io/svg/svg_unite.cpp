@@ -4,6 +4,7 @@
 #include "core/io/svg/svg_tangle.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <iterator>
 #include <utility>
@@ -21,6 +22,7 @@ void append(Region& all, Region part)
 constexpr double kColumnWork = 2e6;
 constexpr int kMostColumns = 64;
 constexpr std::size_t kFewCorners = 3000;
+constexpr double kVisible = 1e-2;  // mm2
 
 Region fillGroup(const std::vector<Ring>& rings, FillRule rule, Budget& budget)
 {
@@ -32,9 +34,16 @@ Region fillGroup(const std::vector<Ring>& rings, FillRule rule, Budget& budget)
     std::size_t corners = 0;
     for (const Ring& ring : rings)
         corners += ring.size();
-    if (corners <= kFewCorners) return fill(rings, rule);
-    const double columns = std::min<double>(kMostColumns, sweepWork(rings) / kColumnWork);
-    return fillInColumns(rings, rule, static_cast<int>(columns));
+    const double columns =
+        corners <= kFewCorners ? 1 : std::min<double>(kMostColumns, sweepWork(rings) / kColumnWork);
+    Region region = fillInColumns(rings, rule, static_cast<int>(columns));
+    double winding = 0;
+    for (const Ring& ring : rings)
+        winding += signedArea(ring);
+    // What winds round anything covers something; an empty answer is a sweep that gave up.
+    const bool lost = rule == FillRule::NonZero && region.empty() && std::abs(winding) > kVisible;
+    if (lost) budget.tangle();
+    return region;
 }
 
 }  // namespace
@@ -53,6 +62,53 @@ Region fillAll(std::vector<Ring> rings, FillRule rule, Budget& budget)
         append(all, fillGroup(together, rule, budget));
     }
     return all;
+}
+
+bool isUpright(const Region& region)
+{
+    if (region.rings.size() != 1 || region.rings.front().size() != 4) return false;
+    const Bounds box = bounds(region);
+    const Ring& ring = region.rings.front();
+    return std::all_of(ring.begin(), ring.end(), [&](Point p) {
+        return (p.x == box.minX || p.x == box.maxX) && (p.y == box.minY || p.y == box.maxY);
+    });
+}
+
+Region cutTo(Region region, const Region& window, Budget& budget)
+{
+    const Bounds view = bounds(window);
+    const bool upright = isUpright(window);
+    std::vector<Bounds> boxes;
+    boxes.reserve(region.rings.size());
+    for (const Ring& ring : region.rings)
+        boxes.push_back(bounds(ring));
+    Region kept, crossing;
+    for (const std::vector<int>& group : clusters(boxes)) {
+        Bounds box;
+        Region part;
+        for (const int i : group) {
+            box.include(boxes[static_cast<std::size_t>(i)]);
+            part.rings.push_back(std::move(region.rings[static_cast<std::size_t>(i)]));
+        }
+        if (!view.touches(box)) continue;
+        const bool inside = view.contains({box.minX, box.minY}) && view.contains({box.maxX, box.maxY});
+        if (upright && inside) {
+            append(kept, std::move(part));
+        } else if (upright) {
+            append(kept, intersect(part, window));
+        } else {
+            append(crossing, std::move(part));
+        }
+    }
+    if (crossing.empty()) return kept;
+    std::vector<Ring> together = crossing.rings;
+    together.insert(together.end(), window.rings.begin(), window.rings.end());
+    if (tangled(together)) {
+        budget.tangle();
+        return {};
+    }
+    append(kept, intersect(crossing, window));
+    return kept;
 }
 
 Region uniteAll(std::vector<Region> parts, Budget& budget)

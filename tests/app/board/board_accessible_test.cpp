@@ -62,7 +62,7 @@ TEST_F(BoardAccess, ChildrenLieWhereThePartsAre)
     EXPECT_TRUE(bridge->rect().contains(middle));
     QAccessibleInterface* there = root()->childAt(middle.x(), middle.y());
     ASSERT_NE(there, nullptr);
-    EXPECT_LE(there->rect().width(), bridge->rect().width());
+    EXPECT_LE(there->rect().width(), bridge->rect().width()) << there->text(QAccessible::Name).toStdString();
 }
 
 TEST_F(BoardAccess, APartCanBeSelectedByItsAction)

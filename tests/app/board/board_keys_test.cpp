@@ -152,7 +152,8 @@ TEST_F(BoardKeys, AWholeSheetStaysWholeWhenThePlanGrows)
     EXPECT_TRUE(board.canvas().contains(board.transform().toWidget(board.scene().sheet().extent)));
     board.resize(700, 500);
     QApplication::processEvents();
-    EXPECT_TRUE(board.canvas().contains(board.transform().toWidget(board.scene().sheet().extent)));
+    const QRectF sheet = board.transform().toWidget(board.scene().sheet().extent), room = board.canvas();
+    EXPECT_TRUE(room.contains(sheet)) << sheet.left() << " " << sheet.top() << " " << sheet.right() << " " << sheet.bottom() << " in " << room.width() << " by " << room.height();
 }
 
 }  // namespace

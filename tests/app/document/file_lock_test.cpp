@@ -1,12 +1,11 @@
 #include "app/document/file_lock.h"
 
 #include <gtest/gtest.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include <QFile>
 #include <QTemporaryDir>
-
-#include <sys/wait.h>
-#include <unistd.h>
 
 #include <functional>
 

@@ -70,8 +70,10 @@ TEST(PlanCommand, UndoIsUnlimited)
 {
     PlanDocument document;
     EXPECT_EQ(document.undoStack().undoLimit(), 0);
-    for (int i = 0; i < 300; ++i) set(document, 200 + i, "");
-    while (document.undoStack().canUndo()) document.undoStack().undo();
+    for (int i = 0; i < 300; ++i)
+        set(document, 200 + i, "");
+    while (document.undoStack().canUndo())
+        document.undoStack().undo();
     EXPECT_EQ(document.plan(), Plan{});
 }
 

@@ -1,8 +1,9 @@
 #include "app/document/plan_document.h"
 
-#include "core/io/plan/plan_file.h"
 #include "tests/support/plans.h"
 #include "tests/support/random_plan.h"
+
+#include "core/io/plan/plan_file.h"
 
 #include <gtest/gtest.h>
 

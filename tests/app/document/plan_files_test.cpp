@@ -1,10 +1,11 @@
 #include "app/document/plan_files.h"
 
 #include "app/document/safe_write.h"
-#include "core/io/plan/plan_file.h"
 #include "tests/support/plans.h"
 #include "tests/support/random_plan.h"
 #include "tests/support/short_disk.h"
+
+#include "core/io/plan/plan_file.h"
 
 #include <gtest/gtest.h>
 

@@ -11,7 +11,8 @@ Plan threeHoles()
 {
     Plan plan;
     plan.holes.resize(3);
-    for (std::size_t i = 0; i < 3; ++i) plan.holes[i].x = 10.0 * static_cast<double>(i + 1);
+    for (std::size_t i = 0; i < 3; ++i)
+        plan.holes[i].x = 10.0 * static_cast<double>(i + 1);
     return plan;
 }
 

@@ -1,6 +1,5 @@
-#include "app/document/remedy_seeker.h"
-
 #include "app/document/plan_document.h"
+#include "app/document/remedy_seeker.h"
 #include "tests/support/plans.h"
 
 #include <gtest/gtest.h>
@@ -25,7 +24,8 @@ Plan collision()
 std::size_t remedyCount(const std::vector<Finding>& findings)
 {
     std::size_t count = 0;
-    for (const Finding& finding : findings) count += finding.remedies.size();
+    for (const Finding& finding : findings)
+        count += finding.remedies.size();
     return count;
 }
 
@@ -73,7 +73,8 @@ TEST(Remedies, AnswersToOldQuestionsAreDropped)
     // Long enough for the search to have begun.
     QTest::qWait(RemedySeeker::kRest_ms + 20);
     document.edit({{"art.1.x", 80.0}, {"art.1.y", -70.0}}, QStringLiteral("away"));
-    while (document.remediesPending()) ASSERT_TRUE(ready.wait(60'000));
+    while (document.remediesPending())
+        ASSERT_TRUE(ready.wait(60'000));
     const auto expected = checkWithRemedies(document.plan());
     ASSERT_EQ(document.findings().size(), expected.size());
     for (std::size_t i = 0; i < expected.size(); ++i)

@@ -3,12 +3,11 @@
 #include "tests/support/short_disk.h"
 
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
-
-#include <sys/stat.h>
 
 namespace lidwright {
 namespace {

@@ -39,7 +39,8 @@ TEST(Background, OnlyTheNewestAnswerCounts)
     Background<int> background(&context, [&](int value) { answers.push_back(value); });
     auto gate = std::make_shared<std::atomic<bool>>(false);
     background.ask([gate] {
-        while (!*gate) std::this_thread::yield();
+        while (!*gate)
+            std::this_thread::yield();
         return 1;
     });
     background.ask([] { return 2; });
@@ -64,7 +65,8 @@ TEST(Background, GoingAwayDoesNotWait)
         QObject context;
         Background<int> background(&context, [&](int) { called = true; });
         background.ask([gate, done] {
-            while (!*gate) std::this_thread::yield();
+            while (!*gate)
+                std::this_thread::yield();
             *done = true;
             return 1;
         });

@@ -1,8 +1,9 @@
 #include "app/exchange/board_picture.h"
 
+#include "tests/support/plans.h"
+
 #include "core/drawing/board_sheet.h"
 #include "core/io/svg/svg_reader.h"
-#include "tests/support/plans.h"
 
 #include <gtest/gtest.h>
 
@@ -31,7 +32,8 @@ TEST(BoardPicture, APngHasTheBoardsSizeAtItsResolution)
     // Something is drawn, and paper is left.
     int dark = 0;
     for (int y = 0; y < image.height(); y += 3)
-        for (int x = 0; x < image.width(); x += 3) dark += image.pixelColor(x, y).lightness() < 100;
+        for (int x = 0; x < image.width(); x += 3)
+            dark += image.pixelColor(x, y).lightness() < 100;
     EXPECT_GT(dark, 200);
     EXPECT_GT(image.pixelColor(2, 2).lightness(), 240);
 }

@@ -1,8 +1,9 @@
 #include "app/exchange/box_outline.h"
 
 #include "app/exchange/box_outline_dialog.h"
-#include "core/layout/layout.h"
 #include "tests/app/exchange/drawings.h"
+
+#include "core/layout/layout.h"
 
 #include <gtest/gtest.h>
 
@@ -24,7 +25,8 @@ TEST(BoxOutline, TheLargestOuterRingIsTakenAndHolesAreNot)
     EXPECT_NEAR(signedArea(ring), 6000, 1e-6);
 
     // A line drawn round it counts by what it encloses.
-    art.runs.push_back({1, subtract({{rectangleRing({0, 0}, 302, 202)}}, {{rectangleRing({0, 0}, 298, 198)}}),
+    art.runs.push_back({1,
+                        subtract({{rectangleRing({0, 0}, 302, 202)}}, {{rectangleRing({0, 0}, 298, 198)}}),
                         {{rectangleRing({0, 0}, 300, 200)}}});
     ring = largestOutline(art);
     EXPECT_NEAR(signedArea(ring), 60'000, 1e-6);

@@ -83,7 +83,10 @@ TEST_F(ImportArtwork, WhatWasLeftOutIsSaid)
     open("unitless.svg");
     ASSERT_TRUE(settled());
     ASSERT_FALSE(dialog->import().messages().isEmpty());
-    EXPECT_TRUE(dialog->import().messages().join(QLatin1Char(' ')).contains(QLatin1String("text"), Qt::CaseInsensitive))
+    EXPECT_TRUE(dialog->import()
+                    .messages()
+                    .join(QLatin1Char(' '))
+                    .contains(QLatin1String("text"), Qt::CaseInsensitive))
         << dialog->import().messages().join(QLatin1Char('\n')).toStdString();
 }
 
@@ -123,7 +126,8 @@ TEST_F(ImportArtwork, AMissingFileIsSaid)
 TEST_F(ImportArtwork, CanBeClosedWhileReading)
 {
     // Thousands of overlapping discs take a moment.
-    QByteArray text = R"(<svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="200mm" viewBox="0 0 200 200">)";
+    QByteArray text =
+        R"(<svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="200mm" viewBox="0 0 200 200">)";
     for (int i = 0; i < 4000; ++i)
         text += QStringLiteral("<circle cx='%1' cy='%2' r='9' fill='#%3'/>")
                     .arg(10 + (i * 37) % 180)

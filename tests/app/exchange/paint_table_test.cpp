@@ -16,7 +16,9 @@ Artwork twoPaints()
     Artwork art;
     art.paints = {{"fill #000000", "#000000", false, 0}, {"line #ff0000", "#ff0000", true, 0.1}};
     const Region square{{rectangleRing({0, 0}, 20, 10)}};
-    art.runs = {{0, square, {}}, {1, {{rectangleRing({50, 0}, 1, 1)}}, square}, {0, {{rectangleRing({0, 50}, 5, 2)}}, {}}};
+    art.runs = {{0, square, {}},
+                {1, {{rectangleRing({50, 0}, 1, 1)}}, square},
+                {0, {{rectangleRing({0, 50}, 5, 2)}}, {}}};
     return art;
 }
 
@@ -27,14 +29,16 @@ TEST(PaintTable, ShowsNameAreaAndUseOfEveryPaint)
     ASSERT_EQ(table.rowCount(), 2);
     EXPECT_EQ(table.item(0, 0)->text(), "fill #000000");
     EXPECT_FALSE(table.item(0, 0)->icon().isNull());
-    EXPECT_TRUE(table.item(0, 1)->text().startsWith(QLatin1String("210"))) << table.item(0, 1)->text().toStdString();
+    EXPECT_TRUE(table.item(0, 1)->text().startsWith(QLatin1String("210")))
+        << table.item(0, 1)->text().toStdString();
     EXPECT_EQ(table.uses(), (std::vector<ArtUse>{ArtUse::Cut, ArtUse::CutInside}));
     EXPECT_EQ(table.useBox(0)->count(), 4) << "a fill encloses nothing";
     EXPECT_EQ(table.useBox(1)->count(), 5);
     EXPECT_FALSE(table.useBox(0)->accessibleName().isEmpty());
 
     table.setPaints(twoPaints(), {}, {}, 2);
-    EXPECT_TRUE(table.item(0, 1)->text().startsWith(QLatin1String("840"))) << table.item(0, 1)->text().toStdString();
+    EXPECT_TRUE(table.item(0, 1)->text().startsWith(QLatin1String("840")))
+        << table.item(0, 1)->text().toStdString();
     EXPECT_EQ(table.uses(), (std::vector<ArtUse>{ArtUse::Ignored, ArtUse::Ignored})) << "no use is no use";
 }
 

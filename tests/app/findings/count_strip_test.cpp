@@ -20,7 +20,8 @@ std::vector<Finding> findings(std::initializer_list<Verdict> verdicts)
     return all;
 }
 
-const auto kMixed = {Verdict::Wrong, Verdict::Wrong, Verdict::Tight, Verdict::Good, Verdict::Good, Verdict::Good};
+const auto kMixed = {Verdict::Wrong, Verdict::Wrong, Verdict::Tight,
+                     Verdict::Good,  Verdict::Good,  Verdict::Good};
 
 TEST(CountStrip, CountsGravestFirst)
 {

@@ -144,7 +144,8 @@ TEST(WrappingButton, BreaksItsTextWhereItIsNarrow)
     EXPECT_GE(wide, 24);
     EXPECT_GE(button.heightForWidth(120), 2 * wide);
     EXPECT_LT(button.minimumSizeHint().width(), 120);
-    EXPECT_EQ(button.heightForWidth(button.sizeHint().width()), button.sizeHint().height()) << "one line fits";
+    EXPECT_EQ(button.heightForWidth(button.sizeHint().width()), button.sizeHint().height())
+        << "one line fits";
     EXPECT_GE(button.heightForWidth(0), wide) << "no width, no crash";
 }
 

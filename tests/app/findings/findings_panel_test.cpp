@@ -30,7 +30,7 @@ Plan troubledPlan()
     plan.holes.resize(3);
     plan.holes[0].x = 235;  // under the bridge
     plan.holes[0].y = 5;
-    plan.holes[1].x = 2;    // over the wall
+    plan.holes[1].x = 2;  // over the wall
     plan.holes[2].x = 150;
     plan.holes[2].y = 110;
     return plan;
@@ -239,7 +239,8 @@ TEST(FindingsPanel, AnotherUnitIsSpokenAtOnce)
     ASSERT_TRUE(p.document.edit({{"sheet.unit", 1.0}}, QStringLiteral("Inches")));
     p.waitForRemedies();
     for (const FindingCard* card : p.panel->cards())
-        EXPECT_FALSE(card->accessibleName().contains(QStringLiteral(" mm"))) << card->accessibleName().toStdString();
+        EXPECT_FALSE(card->accessibleName().contains(QStringLiteral(" mm")))
+            << card->accessibleName().toStdString();
 }
 
 TEST(FindingsPanel, FourFindingsAreInSightInASmallWindow)
@@ -296,7 +297,8 @@ TEST(FindingsPanel, AllControlsHaveNames)
 {
     Panel p;
     p.fold()->setChecked(true);
-    EXPECT_TRUE(unnamedControls(p.panel).isEmpty()) << unnamedControls(p.panel).join(QLatin1Char(',')).toStdString();
+    EXPECT_TRUE(unnamedControls(p.panel).isEmpty())
+        << unnamedControls(p.panel).join(QLatin1Char(',')).toStdString();
 }
 
 TEST(FindingsPanel, SaysSoWhenThereIsNothingToMend)
@@ -308,7 +310,8 @@ TEST(FindingsPanel, SaysSoWhenThereIsNothingToMend)
         ADD_FAILURE() << "to mend in a plain plan: " << card->accessibleName().toStdString();
     bool said = false;
     for (const QLabel* label : p.panel->findChildren<QLabel*>())
-        said = said || (label->isVisibleTo(p.panel) && label->text().startsWith(QStringLiteral("Nothing to mend")));
+        said = said ||
+               (label->isVisibleTo(p.panel) && label->text().startsWith(QStringLiteral("Nothing to mend")));
     EXPECT_TRUE(said);
 }
 
@@ -323,7 +326,8 @@ TEST(FindingsPanel, ManyChangesLeaveNothingBehind)
             p.panel->cards()[random() % p.panel->cards().size()]->setFocus();
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         EXPECT_EQ(p.panel->cards().size(), p.document.findings().size());
-        EXPECT_EQ(static_cast<std::size_t>(p.panel->findChildren<FindingCard*>().size()), p.panel->cards().size());
+        EXPECT_EQ(static_cast<std::size_t>(p.panel->findChildren<FindingCard*>().size()),
+                  p.panel->cards().size());
     }
 }
 

@@ -69,12 +69,17 @@ TEST_F(PaperDialogTest, ShowsThePagesOfTheJob)
     check(QStringLiteral("Lid"))->setFocus();
     QTest::keyClick(check(QStringLiteral("Lid")), Qt::Key_Space);
     EXPECT_EQ(m_dialog->job().templates.size(), 2U);
-    EXPECT_EQ(preview()->pages().pages.size(), 3U) << "a cover and two walls";
+    EXPECT_EQ(preview()->pages().pages.size(), 5U) << "a cover and two pages for each wall of 300 mm";
     QTest::keyClick(check(QStringLiteral("Head-end wall")), Qt::Key_Space);
     QTest::keyClick(check(QStringLiteral("Tail-end wall")), Qt::Key_Space);
     EXPECT_EQ(preview()->pages().pages.size(), 0U);
-    for (const auto* button : m_dialog->findChildren<QAbstractButton*>())
-        if (button->text().contains(QLatin1String("PDF..."))) EXPECT_FALSE(button->isEnabled());
+    int saving = 0;
+    for (const auto* button : m_dialog->findChildren<QAbstractButton*>()) {
+        if (!button->text().contains(QLatin1String("PDF..."))) continue;
+        EXPECT_FALSE(button->isEnabled());
+        ++saving;
+    }
+    EXPECT_EQ(saving, 1);
 }
 
 TEST_F(PaperDialogTest, ReadsTheOverlapAsMakersWriteIt)

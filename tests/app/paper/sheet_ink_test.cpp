@@ -15,8 +15,8 @@ TEST(SheetInk, SegmentAndBoxAgreeWithSampling)
     for (int round = 0; round < 4000; ++round) {
         const Point a{place(random), place(random)}, b{place(random), place(random)};
         Bounds box;
-        box.include({place(random), place(random)});
-        box.include({place(random), place(random)});
+        box.include(Point{place(random), place(random)});
+        box.include(Point{place(random), place(random)});
         bool sampled = false;
         for (int i = 0; i <= 4000 && !sampled; ++i)
             sampled = box.contains(a + (i / 4000.0) * (b - a));

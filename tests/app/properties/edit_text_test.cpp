@@ -20,7 +20,8 @@ TEST(EditText, AnUndoStepReadsAsWhatItDid)
     EXPECT_EQ(editText(plan, ref(plan, "neck.width"), 40.0).toStdString(), "Set neck width to 40 mm");
     EXPECT_EQ(editText(plan, ref(plan, "hole.2.x"), 40.0).toStdString(),
               "Set plain hole 2 from head-end wall to 40 mm");
-    EXPECT_EQ(editText(plan, ref(plan, "corner-blocks.present"), 0.0).toStdString(), "Set corner blocks to no");
+    EXPECT_EQ(editText(plan, ref(plan, "corner-blocks.present"), 0.0).toStdString(),
+              "Set corner blocks to no");
     EXPECT_EQ(editText(plan, ref(plan, "box.shape"), 0.0).toStdString(), "Set box shape to rectangle");
     EXPECT_EQ(editText(plan, ref(plan, "sheet.maker"), std::string("A\nB")).toStdString(),
               "Set plan maker to “A B”");
@@ -62,7 +63,8 @@ TEST(EditText, EveryTipNamesItsUnitAndRange)
 TEST(EditText, TheCustomaryRangeIsShort)
 {
     const Plan plan;
-    EXPECT_EQ(customaryHint(*ref(plan, "neck.width").parameter, UnitStyle{}).toStdString(), "usual 32 to 50 mm");
+    EXPECT_EQ(customaryHint(*ref(plan, "neck.width").parameter, UnitStyle{}).toStdString(),
+              "usual 32 to 50 mm");
     EXPECT_TRUE(customaryHint(*ref(plan, "neck.top").parameter, UnitStyle{}).isEmpty());
     UnitStyle inches;
     inches.unit = LengthUnit::InchFraction;
@@ -75,16 +77,17 @@ TEST(EditText, TheCustomaryRangeIsShort)
 TEST(EditText, SaysWhichChoiceSilencesAQuantity)
 {
     Plan plan = testing::fullPlan();
-    EXPECT_TRUE(inactiveReason(plan, ref(plan, "neck.width")).isEmpty());
+    EXPECT_TRUE(inactiveReason(plan, ref(plan, "neck.width"), false).isEmpty());
     plan.scale.hold = ScaleHold::SaddleToTail;
-    EXPECT_EQ(inactiveReason(plan, ref(plan, "scale.nut-to-box")).toStdString(),
-              "Does not count while what is held is “saddle from the tail-end wall”.");
-    EXPECT_EQ(inactiveReason(plan, ref(plan, "hole.1.length")).toStdString(),
+    EXPECT_EQ(inactiveReason(plan, ref(plan, "scale.nut-to-box"), true).toStdString(),
+              "Follows while what is held is “saddle from the tail-end wall”.");
+    EXPECT_EQ(inactiveReason(plan, ref(plan, "hole.1.length"), false).toStdString(),
               "Does not count while kind is “circle”.");
-    EXPECT_EQ(inactiveReason(plan, ref(plan, "head-opening.width")).toStdString(),
-              "Does not count while already cut is “no”.");
+    EXPECT_EQ(inactiveReason(plan, ref(plan, "head-opening.width"), true).toStdString(),
+              "Follows while already cut is “no”.");
     plan.box.shape = BoxShape::Outline;
-    EXPECT_TRUE(inactiveReason(plan, ref(plan, "corner-blocks.height")).contains(QStringLiteral("box")));
+    EXPECT_TRUE(
+        inactiveReason(plan, ref(plan, "corner-blocks.height"), false).contains(QStringLiteral("box")));
 }
 
 }  // namespace

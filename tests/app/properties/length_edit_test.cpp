@@ -16,7 +16,10 @@ using testing::ActiveWindow;
 /// A length field beside another one that can take the keyboard, and somebody who accepts what is typed.
 struct Field {
     explicit Field(UnitStyle s = {}, double least = 0, double most = 2000)
-        : style(s), edit(new LengthEdit(least, most, style)), other(new QLineEdit), window(column(), {300, 100})
+        : style(s),
+          edit(new LengthEdit(least, most, style)),
+          other(new QLineEdit),
+          window(column(), {300, 100})
     {
         QObject::connect(edit, &TypedEdit::committed, edit, [this](const ParameterValue& value, bool step) {
             accepted.push_back(std::get<double>(value));
@@ -69,9 +72,17 @@ struct Typed {
 TEST(LengthEdit, ReadsWhatMakersType)
 {
     // From the table of length entries that every field must know; inches are 25.4 mm exactly.
-    const Typed rows[] = {{"25 1/2\"", 647.7}, {"25-1/2\"", 647.7}, {"25.5in", 647.7},     {"25,5\"", 647.7},
-                          {"648mm", 648},      {"3/4\"", 19.05},    {"1' 2 3/8\"", 365.125}, {"9/64\"", 3.571875},
-                          {"64,8 cm", 648},    {"600+48", 648},     {"40", 40}};
+    const Typed rows[] = {{"25 1/2\"", 647.7},
+                          {"25-1/2\"", 647.7},
+                          {"25.5in", 647.7},
+                          {"25,5\"", 647.7},
+                          {"648mm", 648},
+                          {"3/4\"", 19.05},
+                          {"1' 2 3/8\"", 365.125},
+                          {"9/64\"", 3.571875},
+                          {"64,8 cm", 648},
+                          {"600+48", 648},
+                          {"40", 40}};
     for (const Typed& row : rows) {
         Field field;
         field.set(100);
@@ -198,13 +209,14 @@ TEST(LengthEdit, GroupedDigitsAreRefusedAndExplained)
     field.set(100);
     testing::type(field.edit, QStringLiteral("1,000"));
     EXPECT_TRUE(field.edit->hasError());
-    EXPECT_TRUE(field.messages.last().contains(QStringLiteral("1000"))) << field.messages.last().toStdString();
+    EXPECT_TRUE(field.messages.last().contains(QStringLiteral("1000")))
+        << field.messages.last().toStdString();
 }
 
 TEST(LengthEdit, EveryUselessTextIsRefusedAndNoneIsTaken)
 {
-    for (const char* text : {"", " ", "mm", "\"", "1/0", "(", ")", "((((", "--", "1..2", "5 furlongs", "1e999",
-                             "25-1/2mm and more", "💥"}) {
+    for (const char* text : {"", " ", "mm", "\"", "1/0", "(", ")", "((((", "--", "1..2", "5 furlongs",
+                             "1e999", "25-1/2mm and more", "💥"}) {
         Field field;
         field.set(100);
         testing::type(field.edit, QString::fromUtf8(text));

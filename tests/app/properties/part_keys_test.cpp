@@ -1,7 +1,8 @@
 #include "app/properties/part_keys.h"
 
-#include "core/layout/values.h"
 #include "tests/app/properties/panel_window.h"
+
+#include "core/layout/values.h"
 
 #include <gtest/gtest.h>
 
@@ -42,6 +43,7 @@ TEST(PartKeys, DerivedQuantitiesStandForWhatDoesNotCount)
     EXPECT_TRUE(standsFor("nut.to-box", "scale.nut-to-box"));
     EXPECT_TRUE(standsFor("saddle.to-tail-wall", "scale.saddle-to-tail-wall"));
     EXPECT_TRUE(standsFor("head-wall.opening-width", "head-opening.width"));
+    EXPECT_TRUE(standsFor("tail-wall.strip-above", "tail-opening.strip"));
     EXPECT_FALSE(standsFor("tail-wall.opening-width", "head-opening.width"));
     EXPECT_FALSE(standsFor("neck.needed", "neck.width"));
 }

@@ -75,7 +75,8 @@ TEST(PartTree, EachMarkIsTheGravestFindingInWordsToo)
         EXPECT_EQ((*at)->icon(1).isNull(), worst < 0) << key.toStdString();
         const QString spoken = (*at)->data(0, Qt::AccessibleTextRole).toString();
         if (worst >= 0) {
-            EXPECT_TRUE(spoken.endsWith(QLatin1String(word(static_cast<Verdict>(worst))))) << spoken.toStdString();
+            EXPECT_TRUE(spoken.endsWith(QLatin1String(word(static_cast<Verdict>(worst)))))
+                << spoken.toStdString();
         }
     }
 }
@@ -86,8 +87,10 @@ TEST(PartTree, AMarkFollowsTheFindings)
     const QString before = t.item(QStringLiteral("neck"))->data(0, Qt::AccessibleTextRole).toString();
     EXPECT_FALSE(before.endsWith(QStringLiteral("wrong")));
     ASSERT_TRUE(t.document.edit({{"neck.blank-length", 300.0}}, QStringLiteral("Shorten")));
-    EXPECT_TRUE(
-        t.item(QStringLiteral("neck"))->data(0, Qt::AccessibleTextRole).toString().endsWith(QStringLiteral("wrong")));
+    EXPECT_TRUE(t.item(QStringLiteral("neck"))
+                    ->data(0, Qt::AccessibleTextRole)
+                    .toString()
+                    .endsWith(QStringLiteral("wrong")));
     t.document.undoStack().undo();
     EXPECT_EQ(t.item(QStringLiteral("neck"))->data(0, Qt::AccessibleTextRole).toString(), before);
 }

@@ -176,7 +176,8 @@ TEST(PartsPanel, AddsAndRemovesMembers)
     QPushButton* remove = nullptr;
     for (QPushButton* button : w.panel->findChildren<QPushButton*>()) {
         if (button->menu() != nullptr) add = button;
-        if (button->text() == QStringLiteral("Remove") && button->parentWidget()->findChild<PartTree*>()) remove = button;
+        if (button->text() == QStringLiteral("Remove") && button->parentWidget()->findChild<PartTree*>())
+            remove = button;
     }
     ASSERT_NE(add, nullptr);
     ASSERT_NE(remove, nullptr);

@@ -13,7 +13,8 @@ TEST(RecentFiles, NewestFirstOnceEachAndNotTooMany)
     Settings settings(dir.filePath(QStringLiteral("a.ini")));
     RecentFiles recent(settings);
     EXPECT_TRUE(recent.paths().isEmpty());
-    for (int i = 0; i < kMostRecentFiles + 5; ++i) recent.add(QStringLiteral("/plans/%1.lidplan").arg(i));
+    for (int i = 0; i < kMostRecentFiles + 5; ++i)
+        recent.add(QStringLiteral("/plans/%1.lidplan").arg(i));
     EXPECT_EQ(recent.paths().size(), kMostRecentFiles);
     EXPECT_EQ(recent.paths().first(), QStringLiteral("/plans/%1.lidplan").arg(kMostRecentFiles + 4));
     recent.add(QStringLiteral("/plans/10.lidplan"));

@@ -41,8 +41,7 @@ TEST(Palette, QuietTextStaysReadableAndIsQuieter)
         const QColor window = palette.color(QPalette::Window);
         EXPECT_GE(contrastRatio(quiet, window), kTextContrast);
         EXPECT_GE(contrastRatio(quiet, palette.color(QPalette::Base)), kTextContrast);
-        EXPECT_LT(contrastRatio(quiet, window),
-                  contrastRatio(palette.color(QPalette::WindowText), window));
+        EXPECT_LT(contrastRatio(quiet, window), contrastRatio(palette.color(QPalette::WindowText), window));
     }
 }
 
@@ -52,8 +51,8 @@ TEST(PaperTheme, EveryLineIsSeenOnPaperAndOnEveryWood)
         const PaperTheme& theme = paperTheme(dark);
         const QColor grounds[] = {theme.paper, theme.wood, theme.woodAcross, theme.woodEnd, theme.block};
         for (const QColor& ground : grounds) {
-            for (const LineKind kind : {LineKind::Visible, LineKind::Narrow, LineKind::Hidden, LineKind::Centre,
-                                        LineKind::Phantom, LineKind::Cut, LineKind::Mark})
+            for (const LineKind kind : {LineKind::Visible, LineKind::Narrow, LineKind::Hidden,
+                                        LineKind::Centre, LineKind::Phantom, LineKind::Cut, LineKind::Mark})
                 EXPECT_GE(contrastRatio(lineColour(theme, kind), ground), kMarkContrast)
                     << "line " << static_cast<int>(kind) << " on " << ground.name().toStdString();
             for (const QColor& sign : {theme.warning, theme.selection, theme.handle})

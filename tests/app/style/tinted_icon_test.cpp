@@ -1,6 +1,7 @@
 #include "app/style/verdict_mark.h"
-#include "core/plan/catalogue.h"
 #include "tests/app/style/palettes.h"
+
+#include "core/plan/catalogue.h"
 
 #include <gtest/gtest.h>
 

@@ -60,6 +60,15 @@ TEST(RingSplit, PiecesAddUpAndLieOnTheirSide)
     }
 }
 
+TEST(RingSplit, FarthestPointOfARectangleIsTheCornerAskedFor)
+{
+    const Ring ring = rectangleRing({10, 0}, 40, 20);
+    EXPECT_EQ(farthest(ring, {1, 0}, {0, 1}), (Point{30, 10}));
+    EXPECT_EQ(farthest(ring, {1, 0}, {0, -1}), (Point{30, -10}));
+    EXPECT_EQ(farthest(ring, {0, -1}, {-1, 0}), (Point{-10, -10}));
+    EXPECT_EQ(farthest({}, {1, 0}, {0, 1}), Point{});
+}
+
 TEST(RingSplit, StretchesOfALineMatchTheAreaByRaster)
 {
     std::mt19937_64 bits(5);
