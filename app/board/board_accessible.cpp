@@ -45,7 +45,8 @@ public:
         if (!isValid()) return {};
         const PlacedView* view = m_board->scene().viewOf(m_part);
         if (!view) return {};
-        const QRect local = m_board->transform().toWidget(m_board->scene().extentOf(m_part, *view)).toAlignedRect();
+        const QRect local =
+            m_board->transform().toWidget(m_board->scene().extentOf(m_part, *view)).toAlignedRect();
         return {m_board->mapToGlobal(local.topLeft()), local.size()};
     }
 
@@ -66,7 +67,8 @@ public:
 
     void* interface_cast(QAccessible::InterfaceType type) override
     {
-        return type == QAccessible::ActionInterface ? static_cast<QAccessibleActionInterface*>(this) : nullptr;
+        return type == QAccessible::ActionInterface ? static_cast<QAccessibleActionInterface*>(this)
+                                                    : nullptr;
     }
     QStringList actionNames() const override { return {pressAction(), setFocusAction()}; }
     void doAction(const QString& name) override
@@ -89,7 +91,8 @@ public:
     explicit BoardAccessible(BoardWidget* board) : QAccessibleWidget(board, QAccessible::Canvas) {}
     ~BoardAccessible() override
     {
-        for (const auto& [part, id] : m_children) QAccessible::deleteAccessibleInterface(id);
+        for (const auto& [part, id] : m_children)
+            QAccessible::deleteAccessibleInterface(id);
     }
 
     int childCount() const override { return int(parts().size()) + QAccessibleWidget::childCount(); }

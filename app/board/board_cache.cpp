@@ -9,7 +9,8 @@ namespace lidwright {
 
 bool BoardCache::stale(const ViewTransform& now, const QRectF& area, double ratio) const
 {
-    if (m_picture.isNull() || m_picture.devicePixelRatio() != ratio || m_made.scale() != now.scale()) return true;
+    if (m_picture.isNull() || m_picture.devicePixelRatio() != ratio || m_made.scale() != now.scale())
+        return true;
     // Only shifted: good as long as the picture still covers what is seen.
     return !m_area.translated(now.origin() - m_made.origin()).contains(area);
 }
@@ -39,8 +40,9 @@ void BoardCache::show(QPainter& painter, const ViewTransform& now) const
     const QPointF corner = now.toWidget(m_made.toSheet(m_area.topLeft()));
     if (grown == 1) {
         const double ratio = m_picture.devicePixelRatio();
-        painter.drawPixmap(QPointF(std::round(corner.x() * ratio) / ratio, std::round(corner.y() * ratio) / ratio),
-                           m_picture);
+        painter.drawPixmap(
+            QPointF(std::round(corner.x() * ratio) / ratio, std::round(corner.y() * ratio) / ratio),
+            m_picture);
         return;
     }
     painter.drawPixmap(QRectF(corner, m_area.size() * grown), m_picture, QRectF(m_picture.rect()));

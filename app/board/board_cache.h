@@ -8,8 +8,9 @@
 
 namespace lidwright {
 
-/// The drawing as last painted, with a strip around what is seen, so that panning and zooming show at once what
-/// is there already. The picture is painted anew when it is stale and either quickly made or the hand rests.
+/// The drawing as last painted, with a strip around what is seen, so that panning and zooming show at once
+/// what is there already. The picture is painted anew when it is stale and either quickly made or the hand
+/// rests.
 class BoardCache {
 public:
     using Paint = std::function<void(QPainter&, const ViewTransform&, const QRectF& area)>;

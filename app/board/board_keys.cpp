@@ -74,7 +74,8 @@ bool BoardWidget::Private::openDimensionOf(const std::string& part, const std::s
     for (const Element& e : scene.sheet().elements) {
         const auto* dimension = std::get_if<Dimension>(&e.what);
         if (!dimension || dimension->key.empty() || e.part != part) continue;
-        const bool known = std::any_of(all.begin(), all.end(), [&](const Dimension& o) { return o.key == dimension->key; });
+        const bool known =
+            std::any_of(all.begin(), all.end(), [&](const Dimension& o) { return o.key == dimension->key; });
         if (!known) all.push_back(*dimension);
     }
     if (all.empty()) return false;
@@ -170,8 +171,8 @@ void BoardWidget::focusInEvent(QFocusEvent* event)
     if (byTab && d->document.selectedPart().isEmpty()) {
         const std::vector<std::string> parts = d->scene.partsInOrder();
         if (!parts.empty())
-            d->document.select(QString::fromStdString(
-                event->reason() == Qt::TabFocusReason ? parts.front() : parts.back()));
+            d->document.select(
+                QString::fromStdString(event->reason() == Qt::TabFocusReason ? parts.front() : parts.back()));
     }
     update();
 }
@@ -191,7 +192,8 @@ bool BoardWidget::focusNextPrevChild(bool next)
         const std::vector<std::string> parts = d->scene.partsInOrder();
         const auto at = std::find(parts.begin(), parts.end(), d->selected());
         const auto count = static_cast<std::ptrdiff_t>(parts.size());
-        std::ptrdiff_t index = at == parts.end() ? (next ? 0 : count - 1) : (at - parts.begin()) + (next ? 1 : -1);
+        std::ptrdiff_t index =
+            at == parts.end() ? (next ? 0 : count - 1) : (at - parts.begin()) + (next ? 1 : -1);
         if (index >= 0 && index < count) {
             const std::string& part = parts[static_cast<std::size_t>(index)];
             d->pickedView.reset();

@@ -8,12 +8,13 @@ namespace lidwright {
 
 namespace {
 
-constexpr double kMarkSide = 16;     // px
-constexpr double kLeastPlace = 16;   // px: a smaller place is framed as large as this
-constexpr int kMostMarks = 60;       // beyond that the drawing would be nothing but marks
+constexpr double kMarkSide = 16;    // px
+constexpr double kLeastPlace = 16;  // px: a smaller place is framed as large as this
+constexpr int kMostMarks = 60;      // beyond that the drawing would be nothing but marks
 
 /// A line that shows on light and dark areas alike: the colour inside a band of paper.
-void drawHaloed(QPainter& painter, const QPolygonF& ring, const QColor& colour, const QColor& halo, double width)
+void drawHaloed(QPainter& painter, const QPolygonF& ring, const QColor& colour, const QColor& halo,
+                double width)
 {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(halo, width + 2, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
@@ -51,7 +52,8 @@ std::vector<MarkSpot> markSpots(const std::vector<Finding>& findings, const Boar
             QRectF box(0, 0, kMarkSide, kMarkSide);
             box.moveBottomLeft(at.topRight() + QPointF(1, -1));
             const auto covers = [&](const MarkSpot& s) { return s.box.intersects(box); };
-            while (std::any_of(spots.begin(), spots.end(), covers)) box.translate(kMarkSide + 2, 0);
+            while (std::any_of(spots.begin(), spots.end(), covers))
+                box.translate(kMarkSide + 2, 0);
             spots.push_back({box, f.verdict, i});
             if (spots.size() >= kMostMarks) return spots;
         }
@@ -104,8 +106,8 @@ void paintSelection(QPainter& painter, const std::string& part, const Sheet& she
     const auto outline = [&](const std::vector<Point>& points, bool closed) {
         if (points.size() < 2 || (!visible.empty() && !bounds(points).touches(visible))) return;
         // A wide pen over an outline of very many points would take longer than the whole drawing.
-        painter.setPen(QPen(look.colours.theme.selection, points.size() > kWidePenLimit ? 0 : 2.4, Qt::SolidLine,
-                            Qt::FlatCap, Qt::RoundJoin));
+        painter.setPen(QPen(look.colours.theme.selection, points.size() > kWidePenLimit ? 0 : 2.4,
+                            Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
         const QPolygonF line = placed(points, look);
         if (closed)
             painter.drawPolygon(line);

@@ -13,7 +13,7 @@ namespace lidwright {
 
 /// A verdict's mark on the drawing.
 struct MarkSpot {
-    QRectF box;             ///< widget
+    QRectF box;  ///< widget
     Verdict verdict = Verdict::Wrong;
     std::size_t finding = 0;  ///< index into the findings
 };

@@ -28,9 +28,9 @@ void BoardWidget::Private::paint(QPainter& painter)
     const double ratio = board.devicePixelRatioF();
     painter.setClipRect(canvas);
     if (cache.stale(transform, canvas, ratio) && (cache.empty() || cache.quick() || !rest.isActive()))
-        cache.renew(transform, canvas, ratio, [this](QPainter& p, const ViewTransform& at, const QRectF& area) {
-            paintPicture(p, at, area);
-        });
+        cache.renew(
+            transform, canvas, ratio,
+            [this](QPainter& p, const ViewTransform& at, const QRectF& area) { paintPicture(p, at, area); });
     const SheetColours colours = boardColours(board.palette());
     painter.fillRect(canvas, colours.table);
     cache.show(painter, transform);

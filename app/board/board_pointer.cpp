@@ -79,10 +79,12 @@ QString BoardWidget::Private::whereWords(const Hairline& at) const
                      .arg(text(*at.x - zero));
     }
     if (at.y)
-        words << (*at.y >= 0 ? BoardWidget::tr("%1 to the treble side") : BoardWidget::tr("%1 to the bass side"))
+        words << (*at.y >= 0 ? BoardWidget::tr("%1 to the treble side")
+                             : BoardWidget::tr("%1 to the bass side"))
                      .arg(text(std::abs(*at.y)));
     if (at.z)
-        words << (*at.z >= 0 ? BoardWidget::tr("%1 above the lid's top") : BoardWidget::tr("%1 below the lid's top"))
+        words << (*at.z >= 0 ? BoardWidget::tr("%1 above the lid's top")
+                             : BoardWidget::tr("%1 below the lid's top"))
                      .arg(text(std::abs(*at.z)));
     return words.join(QStringLiteral(" · "));
 }
@@ -112,7 +114,8 @@ void BoardWidget::Private::hover(QPointF at)
     } else {
         const QString where = whereWords(line);
         if (found.dimension) {
-            words = BoardWidget::tr("Dimension %1: double-click to change it").arg(shown(found.dimension->words));
+            words =
+                BoardWidget::tr("Dimension %1: double-click to change it").arg(shown(found.dimension->words));
         } else if (found.handle && found.handle->mark) {
             words = shown(found.handle->label);
         } else if (!found.part.empty()) {
@@ -124,7 +127,10 @@ void BoardWidget::Private::hover(QPointF at)
     showCursor(at, found);
 }
 
-void BoardWidget::Private::updateCursor(QPointF at) { showCursor(at, pickAt(at)); }
+void BoardWidget::Private::updateCursor(QPointF at)
+{
+    showCursor(at, pickAt(at));
+}
 
 void BoardWidget::Private::showCursor(QPointF at, const Picked& found)
 {
@@ -298,7 +304,8 @@ bool BoardWidget::event(QEvent* event)
         if (const MarkSpot* mark = d->markAt(help->pos())) {
             const Finding& f = d->document.findings()[mark->finding];
             QToolTip::showText(help->globalPos(),
-                               tr("%1: %2").arg(shown(f.verdict), shown(f.sentence, d->document.style())), this);
+                               tr("%1: %2").arg(shown(f.verdict), shown(f.sentence, d->document.style())),
+                               this);
         } else {
             QToolTip::hideText();
         }

@@ -16,13 +16,15 @@
 
 namespace lidwright {
 
-/// What the board knows. Its doings are spread over board_widget.cpp (composing, placing), board_paint.cpp,
-/// board_pointer.cpp and board_keys.cpp.
+/// What the board knows. Its doings are spread over board_compose.cpp, board_paint.cpp, board_pointer.cpp and
+/// board_keys.cpp; board_widget.cpp is the outside.
 class BoardWidget::Private {
 public:
+    static constexpr double kFitMargin = 10;  ///< px between what is fitted and the canvas's edge
+
     Private(BoardWidget& widget, PlanDocument& plan);
 
-    // Composing (board_widget.cpp).
+    // Composing (board_compose.cpp).
     void compose();
     void documentChanged();
     void freshPlan();
@@ -30,8 +32,10 @@ public:
     void fit();
     double fittingPaper(const QRectF& room) const;
     BoardOptions options(double paperSize) const;
-    void settle(int rounds);
-    Bounds fitExtent() const;  ///< what a fit brings into the window
+    void settle();
+    /// What a fit brings into the window.
+    Bounds fitExtent(const Sheet& sheet, const std::vector<PlacedView>& views) const;
+    Bounds fitExtent() const { return fitExtent(scene.sheet(), scene.views()); }
     double paperUnit() const;  ///< pixels that a paper millimetre takes at any zoom
     void transformed();        ///< after every pan and zoom
     void placeBars();
@@ -72,7 +76,7 @@ public:
     bool wholeSheet = true;  ///< the fit shows all views, not only the top view and the section
     double paper = 2;
     ViewTransform transform;
-    bool fitted = true;    ///< the whole sheet is shown and shall stay so while the window is resized
+    bool fitted = true;  ///< what was fitted shall stay in sight while the window is resized
     bool under = false;
     bool snapping = true;
     std::vector<PlacedHandle> handles;
@@ -82,7 +86,7 @@ public:
     Plan lastFresh;                  ///< the plan that a new start was last made for
 
     BoardCache cache;
-    QTimer rest;           ///< runs while the hand pans or zooms
+    QTimer rest;  ///< runs while the hand pans or zooms
     Hairline hairline;
 
     DragSession session;

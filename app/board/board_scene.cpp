@@ -17,8 +17,14 @@ Bounds boundsOfElement(const Element& element)
     return bounds(std::vector<Point>{d.a, d.b});
 }
 
-bool isArea(const Element& e) { return std::holds_alternative<Fill>(e.what); }
-bool isDrawn(const Element& e) { return isArea(e) || std::holds_alternative<Stroke>(e.what); }
+bool isArea(const Element& e)
+{
+    return std::holds_alternative<Fill>(e.what);
+}
+bool isDrawn(const Element& e)
+{
+    return isArea(e) || std::holds_alternative<Stroke>(e.what);
+}
 
 /// Rank of a part key: the place of its first word in the catalogue, then its number.
 std::pair<std::size_t, int> rank(const std::string& part)
@@ -38,7 +44,8 @@ std::pair<std::size_t, int> rank(const std::string& part)
 BoardScene::BoardScene(BoardSheet board) : m_board(std::move(board))
 {
     m_bounds.reserve(m_board.sheet.elements.size());
-    for (const Element& e : m_board.sheet.elements) m_bounds.push_back(boundsOfElement(e));
+    for (const Element& e : m_board.sheet.elements)
+        m_bounds.push_back(boundsOfElement(e));
 }
 
 const PlacedView* BoardScene::placed(View view) const
@@ -84,7 +91,8 @@ const PlacedView* BoardScene::viewOf(const std::string& part) const
         for (const PlacedView& view : m_board.views) {
             for (std::size_t i = 0; i < m_bounds.size(); ++i) {
                 const Element& e = m_board.sheet.elements[i];
-                if (e.part == part && (areas ? isArea(e) : isDrawn(e)) && view.extent.contains(m_bounds[i].centre()))
+                if (e.part == part && (areas ? isArea(e) : isDrawn(e)) &&
+                    view.extent.contains(m_bounds[i].centre()))
                     return &view;
             }
         }
@@ -98,7 +106,8 @@ Bounds BoardScene::extentOf(const std::string& part, const PlacedView& view) con
         Bounds all;
         for (std::size_t i = 0; i < m_bounds.size(); ++i) {
             const Element& e = m_board.sheet.elements[i];
-            if (e.part == part && (areas ? isArea(e) : isDrawn(e)) && view.extent.contains(m_bounds[i].centre()))
+            if (e.part == part && (areas ? isArea(e) : isDrawn(e)) &&
+                view.extent.contains(m_bounds[i].centre()))
                 all.include(m_bounds[i]);
         }
         if (!all.empty()) return all;

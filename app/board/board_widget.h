@@ -15,11 +15,12 @@ class PlanDocument;
 class StationRule;
 class ViewTransform;
 
-/// The drawing board: the four views, the station rule and the bridge lane; parts are picked and dragged here.
+/// The drawing board: the four views, the station rule and the bridge lane; parts are picked and dragged
+/// here.
 ///
-/// Wheel zooms to the pointer, the middle button or Space with the left button pans. Tab goes through the parts,
-/// arrow keys nudge the selected one (Shift ten steps, Alt a tenth), Return leads to its form, F2 opens its first
-/// dimension in place, Escape goes back.
+/// Wheel zooms to the pointer, the middle button or Space with the left button pans. Tab goes through the
+/// parts, arrow keys nudge the selected one (Shift ten steps, Alt a tenth), Return leads to its form, F2
+/// opens its first dimension in place, Escape goes back.
 class BoardWidget : public QWidget {
     Q_OBJECT
 public:

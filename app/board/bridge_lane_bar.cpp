@@ -58,7 +58,8 @@ BridgeLaneBar::BridgeLaneBar(PlanDocument& document, QWidget* parent)
 
 void BridgeLaneBar::refresh()
 {
-    // While the bridge is dragged along the neck the lane stays what it was; it is asked for again at the end.
+    // While the bridge is dragged along the neck the lane stays what it was; it is asked for again at the
+    // end.
     if (!m_document.dragging()) m_seeker.ask(m_document.plan());
     update();
 }
@@ -77,7 +78,10 @@ void BridgeLaneBar::setPointer(std::optional<double> x)
     update();
 }
 
-QSize BridgeLaneBar::sizeHint() const { return {400, std::max(26, fontMetrics().height() + 10)}; }
+QSize BridgeLaneBar::sizeHint() const
+{
+    return {400, std::max(26, fontMetrics().height() + 10)};
+}
 
 const LaneRun* BridgeLaneBar::runAt(double x) const
 {
@@ -121,10 +125,12 @@ void BridgeLaneBar::paintRun(QPainter& painter, const LaneRun& run, bool selecte
         painter.setPen(QPen(mark, 1));
         for (double x = std::floor((seen.left() - height()) / pitch) * pitch; x < seen.right(); x += pitch) {
             painter.drawLine(QPointF(x, height()), QPointF(x + height(), 0));
-            if (run.verdict == Verdict::Wrong) painter.drawLine(QPointF(x, 0), QPointF(x + height(), height()));
+            if (run.verdict == Verdict::Wrong)
+                painter.drawLine(QPointF(x, 0), QPointF(x + height(), height()));
         }
     }
-    if (run.verdict == Verdict::Wrong) painter.fillRect(QRectF(seen.left(), height() / 2.0 - 1.5, seen.width(), 3), mark);
+    if (run.verdict == Verdict::Wrong)
+        painter.fillRect(QRectF(seen.left(), height() / 2.0 - 1.5, seen.width(), 3), mark);
     painter.setClipRect(QRectF(rect()), Qt::ReplaceClip);
 
     const QString word = laneWord(run.verdict);
@@ -182,11 +188,18 @@ void BridgeLaneBar::paintEvent(QPaintEvent*)
     if (here) paintRun(painter, *here, true);
     paintReason(painter);
 
-    // The saddle's marker: a post with a head at both ends, light round dark so that it shows on every pattern.
+    // The saddle's marker: a post with a head at both ends, light round dark so that it shows on every
+    // pattern.
     const double x = m_mapping.toWidget(saddle);
     const QColor dark = palette().color(QPalette::WindowText), light = palette().color(QPalette::Base);
-    QPolygonF post{{x - 7, 0.5}, {x + 7, 0.5}, {x + 1.5, 7}, {x + 1.5, height() - 7.0}, {x + 7, height() - 0.5},
-                   {x - 7, height() - 0.5}, {x - 1.5, height() - 7.0}, {x - 1.5, 7}};
+    QPolygonF post{{x - 7, 0.5},
+                   {x + 7, 0.5},
+                   {x + 1.5, 7},
+                   {x + 1.5, height() - 7.0},
+                   {x + 7, height() - 0.5},
+                   {x - 7, height() - 0.5},
+                   {x - 1.5, height() - 7.0},
+                   {x - 1.5, 7}};
     painter.setPen(QPen(light, 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.setBrush(dark);
     painter.drawPolygon(post);
@@ -214,7 +227,8 @@ Drag BridgeLaneBar::moveBy(const Plan& start, const Layout& layout, double way) 
 {
     Drag drag;
     drag.edits = moveSaddleTo(start, layout, layout.saddleX + way);
-    drag.says = {way < 0 ? "Move bridge %1 toward the head" : "Move bridge %1 toward the tail", {mm(std::abs(way))}};
+    drag.says = {way < 0 ? "Move bridge %1 toward the head" : "Move bridge %1 toward the tail",
+                 {mm(std::abs(way))}};
     return drag;
 }
 
@@ -316,9 +330,10 @@ void BridgeLaneBar::keyPressEvent(QKeyEvent* event)
     double by = step() * way * (m_mapping.mirrored ? -1 : 1);
     if (event->modifiers() & Qt::ShiftModifier) by *= 10;
     if (event->modifiers() & Qt::AltModifier) by *= 0.1;
-    m_burst.step(QStringLiteral("lane"), {by, 0}, [this](const Plan& start, const Layout& layout, Point whole) {
-        return moveBy(start, layout, whole.x);
-    });
+    m_burst.step(QStringLiteral("lane"), {by, 0},
+                 [this](const Plan& start, const Layout& layout, Point whole) {
+                     return moveBy(start, layout, whole.x);
+                 });
     if (const LaneRun* run = runAt(m_document.layout().saddleX)) Q_EMIT caption(words(*run));
 }
 
@@ -348,11 +363,12 @@ bool BridgeLaneBar::event(QEvent* event)
         const auto* help = static_cast<QHelpEvent*>(event);
         const double x = m_mapping.toNeck(help->pos().x());
         if (markerBox().contains(help->pos()))
-            QToolTip::showText(help->globalPos(),
-                               tr("Saddle: drag it along the lane, or press Left and Right (%1 a step, with Shift "
-                                  "ten steps, with Alt a tenth)")
-                                   .arg(shown(mm(step()), m_document.style())),
-                               this);
+            QToolTip::showText(
+                help->globalPos(),
+                tr("Saddle: drag it along the lane, or press Left and Right (%1 a step, with Shift "
+                   "ten steps, with Alt a tenth)")
+                    .arg(shown(mm(step()), m_document.style())),
+                this);
         else if (const LaneRun* run = runAt(x))
             QToolTip::showText(help->globalPos(), words(*run), this);
         else

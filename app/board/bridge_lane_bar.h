@@ -13,8 +13,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// The bridge lane: where the saddle may stand for the present scale and parts. Clear, tight and barred runs are
-/// told apart by pattern and word; the marker at the saddle is dragged, or moved by the arrow keys.
+/// The bridge lane: where the saddle may stand for the present scale and parts. Clear, tight and barred runs
+/// are told apart by pattern and word; the marker at the saddle is dragged, or moved by the arrow keys.
 class BridgeLaneBar : public QWidget {
     Q_OBJECT
 public:

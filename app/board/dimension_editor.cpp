@@ -43,8 +43,9 @@ bool DimensionEditor::open(const std::string& key, QPoint middle)
     QString tip = label;
     if (p.help) tip += QStringLiteral("\n") + shown(p.help);
     if (!p.isText())
-        tip += QStringLiteral("\n") + tr("From %1 to %2").arg(QString::fromStdString(formatValue(p, p.least, style)),
-                                                           QString::fromStdString(formatValue(p, p.most, style)));
+        tip += QStringLiteral("\n") + tr("From %1 to %2")
+                                          .arg(QString::fromStdString(formatValue(p, p.least, style)),
+                                               QString::fromStdString(formatValue(p, p.most, style)));
     setToolTip(tip);
 
     const int wide = std::max(90, fontMetrics().horizontalAdvance(m_start) + 40);
@@ -78,7 +79,8 @@ void DimensionEditor::showError(const QString& text)
     m_error->setFixedWidth(std::min(320, parentWidget()->width() - 8));
     m_error->adjustSize();
     QPoint at = geometry().bottomLeft() + QPoint(0, 3);
-    if (at.y() + m_error->height() > parentWidget()->height()) at.setY(geometry().top() - m_error->height() - 3);
+    if (at.y() + m_error->height() > parentWidget()->height())
+        at.setY(geometry().top() - m_error->height() - 3);
     at.setX(std::clamp(at.x(), 2, std::max(2, parentWidget()->width() - m_error->width() - 2)));
     m_error->move(at);
     m_error->show();

@@ -13,7 +13,8 @@ namespace lidwright {
 class PlanDocument;
 
 /// A field that opens where a dimension stands: what is typed goes through the catalogue into the plan.
-/// Return applies it, Escape leaves it as it was; a text that cannot be read keeps the field open and says why.
+/// Return applies it, Escape leaves it as it was; a text that cannot be read keeps the field open and says
+/// why.
 class DimensionEditor : public QLineEdit {
     Q_OBJECT
 public:

@@ -8,8 +8,8 @@ namespace lidwright {
 
 class PlanDocument;
 
-/// One drag of a handle from press to release. What the way means comes from core; the document turns the whole
-/// way into one undo step.
+/// One drag of a handle from press to release. What the way means comes from core; the document turns the
+/// whole way into one undo step.
 class DragSession {
 public:
     explicit DragSession(PlanDocument& document) : m_document(document) {}

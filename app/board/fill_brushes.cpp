@@ -20,7 +20,8 @@ QBrush tile(int width, int height, double ratio, const QColor& ground, const Dra
     draw(painter);
     painter.end();
     QBrush brush(image);
-    // One image pixel per device pixel: the painter's own scale is taken back here, which also keeps the fast path.
+    // One image pixel per device pixel: the painter's own scale is taken back here, which also keeps the fast
+    // path.
     brush.setTransform(QTransform::fromScale(double(width) / image.width(), double(height) / image.height()));
     return brush;
 }
@@ -41,8 +42,7 @@ QBrush hatch(const QColor& ground, const QColor& line, double ratio, bool both)
 
 FillBrushes::FillBrushes(const SheetColours& colours, double deviceRatio)
     : m_colours(colours), m_ratio(deviceRatio)
-{
-}
+{}
 
 const QBrush& FillBrushes::of(FillKind kind)
 {

@@ -10,9 +10,9 @@
 
 namespace lidwright {
 
-/// The brushes that show on the screen what an area is: plain tints, and hatches as textures that cost no more
-/// than a tint, keep their density at any zoom and are made when first asked for. Grain along a face is no
-/// texture: core's fillPattern() draws it.
+/// The brushes that show on the screen what an area is: plain tints, and hatches as textures that cost no
+/// more than a tint, keep their density at any zoom and are made when first asked for. Grain along a face is
+/// no texture: core's fillPattern() draws it.
 class FillBrushes {
 public:
     /// `deviceRatio`: device pixels per logical pixel of what is painted on.

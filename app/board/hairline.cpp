@@ -28,15 +28,19 @@ void paintHairline(QPainter& painter, const Hairline& hairline, const BoardScene
     for (const PlacedView& view : scene.views()) {
         const bool ends = view.view == View::HeadEnd || view.view == View::TailEnd;
         const std::optional<double> across = ends ? hairline.y : hairline.x;
-        const std::optional<double> up = view.view == View::Top || view.view == View::Under ? hairline.y : hairline.z;
-        const QRectF box = transform.toWidget(view.extent).adjusted(-kOverhang, -kOverhang, kOverhang, kOverhang);
+        const std::optional<double> up =
+            view.view == View::Top || view.view == View::Under ? hairline.y : hairline.z;
+        const QRectF box =
+            transform.toWidget(view.extent).adjusted(-kOverhang, -kOverhang, kOverhang, kOverhang);
         if (across) {
             const double x = transform.toWidget(view.toSheet({*across, 0})).x();
-            if (x >= box.left() && x <= box.right()) painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+            if (x >= box.left() && x <= box.right())
+                painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
         }
         if (up) {
             const double y = transform.toWidget(view.toSheet({0, *up})).y();
-            if (y >= box.top() && y <= box.bottom()) painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+            if (y >= box.top() && y <= box.bottom())
+                painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
         }
     }
     // The station runs on to the rule: through the whole board, dotted where there is no view.

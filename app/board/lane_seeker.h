@@ -12,8 +12,8 @@
 
 namespace lidwright {
 
-/// Asks core for the bridge lane on a thread of its own, a moment after the last change, so that the window never
-/// waits. An answer to anything but the newest question is dropped.
+/// Asks core for the bridge lane on a thread of its own, a moment after the last change, so that the window
+/// never waits. An answer to anything but the newest question is dropped.
 class LaneSeeker : public QObject {
     Q_OBJECT
 public:

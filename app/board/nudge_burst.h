@@ -21,8 +21,8 @@ public:
 
     explicit NudgeBurst(PlanDocument& document, QObject* parent = nullptr);
 
-    /// One step further by `by` mm. A new burst begins after a pause, or when `what` (the thing and view moved) is
-    /// another. Returns false where the thing cannot move so; then nothing has changed.
+    /// One step further by `by` mm. A new burst begins after a pause, or when `what` (the thing and view
+    /// moved) is another. Returns false where the thing cannot move so; then nothing has changed.
     bool step(const QString& what, Point by, const Meaning& meaning);
     /// The next step starts a new undo step.
     void end();

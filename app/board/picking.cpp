@@ -19,7 +19,8 @@ double distanceToStroke(const Stroke& stroke, Point p)
     const std::size_t n = stroke.points.size();
     for (std::size_t i = 1; i < n; ++i)
         least = std::min(least, distanceToSegment(p, stroke.points[i - 1], stroke.points[i]));
-    if (stroke.closed && n > 2) least = std::min(least, distanceToSegment(p, stroke.points[n - 1], stroke.points[0]));
+    if (stroke.closed && n > 2)
+        least = std::min(least, distanceToSegment(p, stroke.points[n - 1], stroke.points[0]));
     return least;
 }
 
@@ -81,8 +82,8 @@ QPolygonF wordsOutline(const Dimension& dimension, const PaintLook& look)
     return {};
 }
 
-Picked pick(const BoardScene& scene, const std::vector<PlacedHandle>& handles, Point sheet, const PaintLook& look,
-            const std::string& selected)
+Picked pick(const BoardScene& scene, const std::vector<PlacedHandle>& handles, Point sheet,
+            const PaintLook& look, const std::string& selected)
 {
     Picked picked;
     const double pixel = 1 / look.scale;

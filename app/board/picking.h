@@ -18,9 +18,9 @@ struct PlacedHandle {
 
 /// What lies under the pointer.
 struct Picked {
-    std::string part;                 ///< empty for paper and furniture
+    std::string part;  ///< empty for paper and furniture
     std::optional<View> view;
-    std::optional<Handle> handle;     ///< what a press takes hold of
+    std::optional<Handle> handle;        ///< what a press takes hold of
     std::optional<Dimension> dimension;  ///< a dimension whose words lie under the pointer
 };
 
@@ -32,10 +32,10 @@ inline constexpr double kLineReach = 4;
 /// All handles of the views on the board, where they stand on the sheet.
 std::vector<PlacedHandle> placedHandles(const BoardScene& scene, const Plan& plan, const Layout& layout);
 
-/// Finds what lies at the sheet point: marks of handles first (the selected part's before others), then the words
-/// of dimensions, then the parts. An area that can be taken hold of wins over lines that cross it.
-Picked pick(const BoardScene& scene, const std::vector<PlacedHandle>& handles, Point sheet, const PaintLook& look,
-            const std::string& selected);
+/// Finds what lies at the sheet point: marks of handles first (the selected part's before others), then the
+/// words of dimensions, then the parts. An area that can be taken hold of wins over lines that cross it.
+Picked pick(const BoardScene& scene, const std::vector<PlacedHandle>& handles, Point sheet,
+            const PaintLook& look, const std::string& selected);
 
 /// Where the dimension's words lie, in painter units; empty where it has none.
 QPolygonF wordsOutline(const Dimension& dimension, const PaintLook& look);

@@ -27,15 +27,15 @@ public:
           m_look(look),
           m_brushes(look.colours, look.deviceRatio),
           m_visible(look.visible.empty() ? look.visible : look.visible.grown(4 / look.scale))
-    {
-    }
+    {}
 
     void paint(const Element& element)
     {
         std::visit(Overloaded{[&](const Stroke& s) { paintStroke(s); }, [&](const Fill& f) { paintFill(f); },
                               [&](const Text& t) { paintText(t); },
                               [&](const Dimension& d) {
-                                  for (const Element& e : dimensionElements(d, element.part, m_look.paper)) paint(e);
+                                  for (const Element& e : dimensionElements(d, element.part, m_look.paper))
+                                      paint(e);
                               }},
                    element.what);
     }
@@ -50,7 +50,9 @@ private:
     {
         if (fill.ring.size() < 3 || outside(fill.ring)) return;
         const bool printed = m_look.surface == Surface::Printer;
-        const QColor tint = fillColour(m_look.colours.theme, fill.kind);
+        QColor tint = fillColour(m_look.colours.theme, fill.kind);
+        // What a warning lies on stays seen.
+        if (fill.kind == FillKind::Warning && tint.alpha() > 0) tint.setAlpha(40);
         if (!printed || tint.alpha() > 0) {
             m_painter.setPen(Qt::NoPen);
             m_painter.setBrush(printed ? QBrush(tint) : m_brushes.of(fill.kind));
@@ -94,7 +96,8 @@ private:
             // Qt counts dashes in pen widths.
             const double unit = m_look.paperUnit() / std::max(width, 1e-9);
             const double least = m_look.surface == Surface::Screen ? 1.0 : 1e-3;
-            for (const double d : pattern) dashes << std::max(d * (width > 0 ? unit : m_look.paperUnit()), least);
+            for (const double d : pattern)
+                dashes << std::max(d * (width > 0 ? unit : m_look.paperUnit()), least);
             if (dashes.size() % 2) dashes << dashes.back();
             pen.setDashPattern(dashes);
         }
@@ -160,7 +163,8 @@ QPolygonF placed(const std::vector<Point>& points, const PaintLook& look)
 {
     QPolygonF polygon;
     polygon.reserve(qsizetype(points.size()));
-    for (const Point& p : points) polygon << look.place(p);
+    for (const Point& p : points)
+        polygon << look.place(p);
     return polygon;
 }
 
@@ -173,7 +177,8 @@ LaidText layOut(const Text& text, const PaintLook& look)
     const double width = metrics.horizontalAdvance(laid.words);
     const double left = text.anchor == Anchor::Left ? 0 : text.anchor == Anchor::Right ? -width : -width / 2;
     const double pad = text.boxed ? 0.3 * metrics.capHeight() : 0;
-    laid.box = QRectF(0, -metrics.capHeight(), width, metrics.capHeight() + (text.boxed ? metrics.descent() : 0));
+    laid.box =
+        QRectF(0, -metrics.capHeight(), width, metrics.capHeight() + (text.boxed ? metrics.descent() : 0));
     laid.box.adjust(-pad, -pad, pad, pad);
     const QPointF at = look.place(text.at);
     laid.place.translate(at.x(), at.y());
@@ -189,7 +194,8 @@ void paintSheet(QPainter& painter, const Sheet& sheet, const PaintLook& look)
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setRenderHint(QPainter::TextAntialiasing);
     SheetPainting painting(painter, look);
-    for (const Element& element : sheet.elements) painting.paint(element);
+    for (const Element& element : sheet.elements)
+        painting.paint(element);
     painter.restore();
 }
 

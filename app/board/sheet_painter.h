@@ -23,9 +23,9 @@ struct PaintLook {
     double grainPaper = 0;
     /// Texts never get a capital height below this, painter units; 0 for true size.
     double leastCapHeight = 0;
-    Bounds visible;    ///< what lies outside is left out; empty: everything is painted
+    Bounds visible;  ///< what lies outside is left out; empty: everything is painted
     SheetColours colours = printColours();
-    QFont font;        ///< family and weight; the size comes from the sheet
+    QFont font;              ///< family and weight; the size comes from the sheet
     double deviceRatio = 1;  ///< device pixels per logical pixel, so that hatches keep their density
 
     QPointF place(Point p) const { return {(p.x - origin.x) * scale, (origin.y - p.y) * scale}; }

@@ -6,9 +6,9 @@ namespace lidwright {
 
 namespace {
 
-constexpr double kLeaderGap = 3;        // from a leader to the words beside it, px
-constexpr std::size_t kBestKept = 48;   // arrangements that are followed up
-constexpr int kPerWeight = 100;         // what a shown label gains, against the small costs of row and side
+constexpr double kLeaderGap = 3;       // from a leader to the words beside it, px
+constexpr std::size_t kBestKept = 48;  // arrangements that are followed up
+constexpr int kPerWeight = 100;        // what a shown label gains, against the small costs of row and side
 
 /// Some of the labels, from the last on, put somewhere.
 struct Arrangement {
@@ -20,14 +20,14 @@ class Staggering {
 public:
     Staggering(const std::vector<LabelWish>& wishes, int rows, double from, double to, double gap)
         : m_wishes(wishes), m_rows(rows), m_from(from), m_to(to), m_gap(gap)
-    {
-    }
+    {}
 
     std::vector<LabelPlace> best()
     {
         std::vector<Arrangement> kept(1);
         kept.front().places.resize(m_wishes.size());
-        for (std::size_t i = m_wishes.size(); i-- > 0;) kept = extended(kept, i);
+        for (std::size_t i = m_wishes.size(); i-- > 0;)
+            kept = extended(kept, i);
         return kept.front().places;
     }
 

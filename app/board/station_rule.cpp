@@ -20,7 +20,7 @@ namespace lidwright {
 namespace {
 
 constexpr int kRows = 3;
-constexpr double kStrip = 16;  // height of the graduated edge, px
+constexpr double kStrip = 16;    // height of the graduated edge, px
 constexpr double kSame = 0.005;  // mm: stations nearer than this carry one label
 
 int weightOf(const std::string& id)
@@ -90,11 +90,20 @@ QString StationRule::distanceText(double x) const
     return QString::fromStdString(formatLength(x - zeroX(), m_style).text);
 }
 
-int StationRule::rowHeight() const { return fontMetrics().height() + 2; }
+int StationRule::rowHeight() const
+{
+    return fontMetrics().height() + 2;
+}
 
-QSize StationRule::sizeHint() const { return {400, int(kStrip) + kRows * rowHeight() + 3}; }
+QSize StationRule::sizeHint() const
+{
+    return {400, int(kStrip) + kRows * rowHeight() + 3};
+}
 
-double StationRule::edgeY() const { return m_side == Side::DrawingAbove ? 0 : height(); }
+double StationRule::edgeY() const
+{
+    return m_side == Side::DrawingAbove ? 0 : height();
+}
 
 QRectF StationRule::zeroBox() const
 {
@@ -108,7 +117,8 @@ QRectF StationRule::wordsBox(const Shown& station) const
 {
     const double fromEdge = kStrip + station.place.row * rowHeight() + 1;
     const double y = m_side == Side::DrawingAbove ? fromEdge : height() - fromEdge - rowHeight();
-    return {station.place.left, y, double(fontMetrics().horizontalAdvance(station.words)), double(rowHeight())};
+    return {station.place.left, y, double(fontMetrics().horizontalAdvance(station.words)),
+            double(rowHeight())};
 }
 
 void StationRule::arrange()
@@ -125,7 +135,8 @@ void StationRule::arrange()
         m_shown.push_back({s.x, name, {}});
         weights.push_back(weightOf(s.id));
     }
-    for (Shown& s : m_shown) s.words = tr("%1 %2", "station and its distance").arg(s.words, distanceText(s.x));
+    for (Shown& s : m_shown)
+        s.words = tr("%1 %2", "station and its distance").arg(s.words, distanceText(s.x));
 
     std::vector<LabelWish> wishes;
     const std::size_t n = m_shown.size();
@@ -136,10 +147,12 @@ void StationRule::arrange()
                           double(fontMetrics().horizontalAdvance(m_shown[k].words)), weights[k]});
     }
     const auto places = staggerLabels(wishes, kRows, zeroBox().right() + 6, width() - 4, 10);
-    for (std::size_t i = 0; i < n; ++i) m_shown[m_mapping.mirrored ? n - 1 - i : i].place = places[i];
+    for (std::size_t i = 0; i < n; ++i)
+        m_shown[m_mapping.mirrored ? n - 1 - i : i].place = places[i];
 
     QStringList spokenWords;
-    for (const Shown& s : m_shown) spokenWords << s.words;
+    for (const Shown& s : m_shown)
+        spokenWords << s.words;
     setAccessibleDescription(spokenWords.join(QStringLiteral("; ")));
     update();
 }
@@ -154,7 +167,8 @@ void StationRule::paintEvent(QPaintEvent*)
 
     // The switch for the zero.
     const QRectF box = zeroBox();
-    painter.setPen(QPen(palette().color(hasFocus() ? QPalette::Highlight : QPalette::Mid), hasFocus() ? 2 : 1));
+    painter.setPen(
+        QPen(palette().color(hasFocus() ? QPalette::Highlight : QPalette::Mid), hasFocus() ? 2 : 1));
     painter.setBrush(palette().color(QPalette::Button));
     painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), 3, 3);
     painter.setPen(palette().color(QPalette::ButtonText));
@@ -191,13 +205,16 @@ void StationRule::paintGraduation(QPainter& painter) const
 
     const bool inches = m_style.unit != LengthUnit::Millimetre;
     // Fine, middle and coarse divisions; the finest that still stand 5 px apart.
-    static constexpr double kMetric[][3] = {{1, 5, 10}, {5, 10, 50}, {10, 50, 100}, {50, 100, 500}, {100, 500, 1000}};
-    static constexpr double kInch[][3] = {{1.0 / 16, 0.25, 1}, {0.125, 0.5, 1}, {0.25, 1, 2}, {0.5, 1, 6}, {1, 6, 12}, {6, 12, 36}};
+    static constexpr double kMetric[][3] = {
+        {1, 5, 10}, {5, 10, 50}, {10, 50, 100}, {50, 100, 500}, {100, 500, 1000}};
+    static constexpr double kInch[][3] = {{1.0 / 16, 0.25, 1}, {0.125, 0.5, 1}, {0.25, 1, 2},
+                                          {0.5, 1, 6},         {1, 6, 12},      {6, 12, 36}};
     const double unit = inches ? kMillimetresPerInch : 1;
     const double(*table)[3] = inches ? kInch : kMetric;
     const int entries = inches ? int(std::size(kInch)) : int(std::size(kMetric));
     int pick = 0;
-    while (pick + 1 < entries && table[pick][0] * unit * m_mapping.scale < 5) ++pick;
+    while (pick + 1 < entries && table[pick][0] * unit * m_mapping.scale < 5)
+        ++pick;
     const double* division = table[pick];
     const double zero = zeroX();
     const double a = (m_mapping.toNeck(0) - zero) / unit, b = (m_mapping.toNeck(width()) - zero) / unit;
@@ -223,7 +240,8 @@ void StationRule::paintStations(QPainter& painter) const
         painter.setPen(Qt::NoPen);
         painter.setBrush(strong);
         const QPointF foot(x, edgeY() + towards);
-        painter.drawPolygon(QPolygonF{foot, foot + QPointF(-4, towards * 11), foot + QPointF(4, towards * 11)});
+        painter.drawPolygon(
+            QPolygonF{foot, foot + QPointF(-4, towards * 11), foot + QPointF(4, towards * 11)});
         if (!s.place.shown) continue;
         const QRectF words = wordsBox(s);
         painter.setPen(QPen(strong, 1));
@@ -234,7 +252,10 @@ void StationRule::paintStations(QPainter& painter) const
     }
 }
 
-void StationRule::resizeEvent(QResizeEvent*) { arrange(); }
+void StationRule::resizeEvent(QResizeEvent*)
+{
+    arrange();
+}
 
 void StationRule::mouseMoveEvent(QMouseEvent* event)
 {

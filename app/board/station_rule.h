@@ -12,8 +12,8 @@
 
 namespace lidwright {
 
-/// The rule along the neck: a graduated edge with every station and its distance from the nut or from the box,
-/// whichever the maker measures from.
+/// The rule along the neck: a graduated edge with every station and its distance from the nut or from the
+/// box, whichever the maker measures from.
 class StationRule : public QWidget {
     Q_OBJECT
 public:
@@ -36,7 +36,7 @@ public:
     /// One station, or several that fall together, as it is shown.
     struct Shown {
         double x = 0;
-        QString words;     ///< "Nut 0 mm"
+        QString words;  ///< "Nut 0 mm"
         LabelPlace place;
     };
     const std::vector<Shown>& shownStations() const { return m_shown; }

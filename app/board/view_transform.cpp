@@ -33,7 +33,8 @@ void ViewTransform::fit(const Bounds& sheet, const QRectF& area, double margin)
     const double wide = std::max(area.width() - 2 * margin, 10.0);
     const double tall = std::max(area.height() - 2 * margin, 10.0);
     // A drawing without extent in one direction still gets a sensible scale from the other.
-    const double scale = std::min(wide / std::max(sheet.width(), 1e-3), tall / std::max(sheet.height(), 1e-3));
+    const double scale =
+        std::min(wide / std::max(sheet.width(), 1e-3), tall / std::max(sheet.height(), 1e-3));
     m_scale = std::clamp(scale, kLeastScale, kMostScale);
     centre(sheet.centre(), area);
 }

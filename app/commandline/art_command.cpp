@@ -93,7 +93,9 @@ bool printText(const DrawingInput& drawing, const std::vector<ArtUse>& uses, con
 {
     const Artwork& art = *drawing.art;
     const UnitStyle style;
-    const auto line = [](const char* what, const std::string& value) { return padded(what, 16) + value + "\n"; };
+    const auto line = [](const char* what, const std::string& value) {
+        return padded(what, 16) + value + "\n";
+    };
     std::string out = line("drawing", art.fileName);
     out += line("size", spoken(mm(art.width), style) + " x " + spoken(mm(art.height), style));
     out += line("cut", spoken(Measure{area(all.cut), Quantity::Area}, style) + " in " +
@@ -101,8 +103,8 @@ bool printText(const DrawingInput& drawing, const std::vector<ArtUse>& uses, con
     out += line("engraved", spoken(Measure{area(all.engraved), Quantity::Area}, style) + " in " +
                                 std::to_string(all.engraved.rings.size()) + " outlines");
     for (std::size_t i = 0; i < art.paints.size(); ++i) {
-        out += line("paint", padded(art.paints[i].name, 26) +
-                                 useName(i < uses.size() ? uses[i] : ArtUse::Ignored));
+        out += line("paint",
+                    padded(art.paints[i].name, 26) + useName(i < uses.size() ? uses[i] : ArtUse::Ignored));
     }
     return print(out);
 }
@@ -119,7 +121,8 @@ int run(const Arguments& arguments)
         remark(message);
     const std::vector<ArtUse> uses = firstGuess(*drawing->art);
     const ArtAreas all = areas(*drawing->art, uses);
-    const bool printed = arguments.has("--json") ? printJson(*drawing, uses, all) : printText(*drawing, uses, all);
+    const bool printed =
+        arguments.has("--json") ? printJson(*drawing, uses, all) : printText(*drawing, uses, all);
     return finish(printed, kExitFine);
 }
 
@@ -129,7 +132,8 @@ constinit const Command kArtCommand{
     "art",
     "what a drawing holds: size, paints, outlines, areas",
     "FILE.svg [--json] [--per-inch 96|90|72|N] [--wide LENGTH]",
-    "Reads a drawing as the program would: its size, what each paint is first taken for (cut, engraved, wood),\n"
+    "Reads a drawing as the program would: its size, what each paint is first taken for (cut, engraved, "
+    "wood),\n"
     "the closed outlines and areas that follow, and what could not be taken over.\n"
     "Exit code: 0, or 2 when the drawing cannot be used.",
     kOptions,

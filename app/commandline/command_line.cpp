@@ -14,17 +14,22 @@ namespace lidwright {
 
 namespace {
 
-const std::array<const Command*, 7> kCommands{&kFindingsCommand, &kValuesCommand,  &kParametersCommand,
-                                              &kArtCommand,      &kPaperCommand,   &kPictureCommand,
+const std::array<const Command*, 7> kCommands{&kFindingsCommand, &kValuesCommand, &kParametersCommand,
+                                              &kArtCommand,      &kPaperCommand,  &kPictureCommand,
                                               &kHelpCommand};
 
 // Options that Qt's own start-up takes (QGuiApplication and QApplication, Qt 6.4 reference); they belong to
 // the window. Each is known with one dash and with two.
-constexpr std::string_view kWindowOptions[] = {
-    "platform",       "platformpluginpath", "platformtheme", "plugin",      "qwindowgeometry", "qwindowicon",
-    "qwindowtitle",   "reverse",            "session",       "display",     "geometry",        "fontengine",
-    "dialogs",        "style",              "stylesheet",    "widgetcount", "nograb",          "dograb",
-    "qmljsdebugger"};
+constexpr std::string_view kWindowOptions[] = {"platform",        "platformpluginpath",
+                                               "platformtheme",   "plugin",
+                                               "qwindowgeometry", "qwindowicon",
+                                               "qwindowtitle",    "reverse",
+                                               "session",         "display",
+                                               "geometry",        "fontengine",
+                                               "dialogs",         "style",
+                                               "stylesheet",      "widgetcount",
+                                               "nograb",          "dograb",
+                                               "qmljsdebugger"};
 
 bool isWindowOption(std::string_view word)
 {

@@ -24,16 +24,19 @@ Result<DrawingInput> readDrawing(const std::string& path, const std::string& per
     SvgOptions options;
     if (!perInch.empty()) {
         const Result<double> units = parseNumber(perInch);
-        if (!units) return Error{units.error().what, "per inch: " + perInch, "write 96, 90, 72 or another number"};
+        if (!units)
+            return Error{units.error().what, "per inch: " + perInch, "write 96, 90, 72 or another number"};
         if (!(*units >= 1 && *units <= 100'000))
-            return Error{"units per inch must lie between 1 and 100000", "per inch: " + perInch, "usual are 96, 90 and 72"};
+            return Error{"units per inch must lie between 1 and 100000", "per inch: " + perInch,
+                         "usual are 96, 90 and 72"};
         options.unitsPerInch = *units;
     }
     if (!wide.empty()) {
         const Result<double> width = parseLength(wide, style);
         if (!width) return Error{width.error().what, "wide: " + wide, width.error().mend};
         if (!(*width > 0 && *width <= kCoordinateLimit))
-            return Error{"the width must be more than 0 and at most 5 m", "wide: " + wide, "write it as 80 mm"};
+            return Error{"the width must be more than 0 and at most 5 m", "wide: " + wide,
+                         "write it as 80 mm"};
         options.width_mm = *width;
     }
 
@@ -50,9 +53,9 @@ Result<DrawingInput> readDrawing(const std::string& path, const std::string& per
     if (wide.empty() && (!perInch.empty() || !input.hasPhysicalSize))
         input.unitsPerInch = options.unitsPerInch.value_or(kUsualUnitsPerInch);
     if (wide.empty() && perInch.empty() && !input.hasPhysicalSize) {
-        input.remarks.push_back(name + ": the file does not say how large it is; at 96 units per inch it is " +
-                                sizeText(reading->art, style) +
-                                " (say otherwise with per-inch 90 or 72, or with wide)");
+        input.remarks.push_back(
+            name + ": the file does not say how large it is; at 96 units per inch it is " +
+            sizeText(reading->art, style) + " (say otherwise with per-inch 90 or 72, or with wide)");
     }
     input.art = std::make_shared<const Artwork>(std::move(reading).value().art);
     return input;

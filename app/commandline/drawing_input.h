@@ -12,8 +12,8 @@ namespace lidwright {
 /// A drawing read for the command line.
 struct DrawingInput {
     ArtworkPtr art;
-    bool hasPhysicalSize = false;  ///< the file itself says how large it is
-    double unitsPerInch = 0;       ///< that the size was taken by; 0 where the file or a width decided
+    bool hasPhysicalSize = false;      ///< the file itself says how large it is
+    double unitsPerInch = 0;           ///< that the size was taken by; 0 where the file or a width decided
     std::vector<std::string> remarks;  ///< for the standard error: what could not be taken over, and the size
 };
 

@@ -7,7 +7,8 @@ namespace {
 /// Qt remarks on the folders and plugins that it does not need here; only what stops it is for the user.
 void onlyGrave(QtMsgType type, const QMessageLogContext&, const QString& message)
 {
-    if (type == QtCriticalMsg || type == QtFatalMsg) std::fprintf(stderr, "lidwright: %s\n", qPrintable(message));
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::fprintf(stderr, "lidwright: %s\n", qPrintable(message));
 }
 
 }  // namespace

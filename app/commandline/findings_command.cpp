@@ -107,7 +107,8 @@ bool printText(const PlanInput& input, const std::vector<Finding>& findings)
     const UnitStyle style = unitStyle(input.plan);
     std::string out;
     for (const Finding& finding : findings) {
-        out += padded(word(finding.verdict), 8) + padded(finding.rule, 22) + spoken(finding.sentence, style) + "\n";
+        out += padded(word(finding.verdict), 8) + padded(finding.rule, 22) + spoken(finding.sentence, style) +
+               "\n";
         for (const Remedy& remedy : finding.remedies) {
             out += std::string(30, ' ') + "remedy: " + spoken(remedy.label, style) + "\n";
             for (const Edit& edit : remedy.edits) {

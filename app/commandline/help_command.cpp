@@ -10,10 +10,12 @@ std::string optionLines(const Command& command)
 {
     std::string out;
     for (const OptionSpec& option : command.options) {
-        const std::string head = std::string(option.name) + (option.value ? std::string(" ") + option.value : "");
+        const std::string head =
+            std::string(option.name) + (option.value ? std::string(" ") + option.value : "");
         constexpr std::size_t kWide = 26;
         const bool tooLong = head.size() >= kWide;
-        out += "    " + (tooLong ? head + "\n    " + std::string(kWide, ' ') : padded(head, kWide)) + option.help + "\n";
+        out += "    " + (tooLong ? head + "\n    " + std::string(kWide, ' ') : padded(head, kWide)) +
+               option.help + "\n";
     }
     return out;
 }
@@ -40,7 +42,8 @@ int run(const Arguments& arguments)
     std::vector<std::string> names;
     for (const Command& command : commands()) {
         if (name == command.name) {
-            std::string out = std::string("lidwright ") + command.name + " " + command.usage + "\n\n" + command.help;
+            std::string out =
+                std::string("lidwright ") + command.name + " " + command.usage + "\n\n" + command.help;
             out += "\n";
             if (!command.options.empty()) out += "\nOptions:\n" + optionLines(command);
             return finish(print(out), kExitFine);
@@ -55,6 +58,7 @@ int run(const Arguments& arguments)
 }  // namespace
 
 constinit const Command kHelpCommand{
-    "help", "what the commands do", "[COMMAND]", "Lists the commands, or says what one of them does.", {}, 1, run};
+    "help", "what the commands do", "[COMMAND]", "Lists the commands, or says what one of them does.", {}, 1,
+    run};
 
 }  // namespace lidwright

@@ -12,25 +12,26 @@ constexpr std::size_t kLongestWord = 64;
 
 std::size_t editDistance(std::string_view a, std::string_view b)
 {
-    std::vector<std::size_t> row(b.size() + 1);
-    std::iota(row.begin(), row.end(), std::size_t{0});
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i + 1;
-        for (std::size_t j = 0; j < b.size(); ++j) {
-            const std::size_t changed = diagonal + (a[i] == b[j] ? 0 : 1);
-            diagonal = row[j + 1];
-            row[j + 1] = std::min({changed, row[j] + 1, diagonal + 1});
+    // Optimal string alignment: a letter changed, left out, put in, or two neighbours swapped is one slip.
+    std::vector<std::vector<std::size_t>> d(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+    for (std::size_t i = 0; i <= a.size(); ++i)
+        d[i][0] = i;
+    std::iota(d[0].begin(), d[0].end(), std::size_t{0});
+    for (std::size_t i = 1; i <= a.size(); ++i)
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t changed = d[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+            d[i][j] = std::min({changed, d[i - 1][j] + 1, d[i][j - 1] + 1});
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                d[i][j] = std::min(d[i][j], d[i - 2][j - 2] + 1);
         }
-    }
-    return row.back();
+    return d[a.size()][b.size()];
 }
 
 std::string nearestWord(std::string_view word, const std::vector<std::string>& known)
 {
     if (word.empty() || word.size() > kLongestWord) return {};
     std::string best;
-    std::size_t least = std::max<std::size_t>(1, word.size() / 3) + 1;
+    std::size_t least = std::max<std::size_t>(word.size() > 3 ? 2 : 1, word.size() / 3) + 1;
     for (const std::string& candidate : known) {
         const bool beginning = word.size() >= 3 && candidate.compare(0, word.size(), word) == 0;
         const std::size_t d = beginning ? 0 : editDistance(word, candidate);

@@ -6,7 +6,7 @@
 
 namespace lidwright {
 
-/// The one of `known` that is spelled most like `word`: at most a third of its letters (and at least one)
+/// The one of `known` that is spelled most like `word`: at most a third of its letters (two of short words)
 /// changed, added or left out, or `word` is its beginning. Empty where none is that near.
 std::string nearestWord(std::string_view word, const std::vector<std::string>& known);
 

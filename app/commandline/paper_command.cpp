@@ -71,9 +71,10 @@ Result<double> factorOf(const std::string& option, const std::string& text)
     const Result<double> factor = parseNumber(text);
     if (!factor) return Error{factor.error().what, option + " " + text, factor.error().mend};
     if (!(*factor >= kLeastCorrection && *factor <= kMostCorrection)) {
-        return Error{"a correction lies between 0.90 and 1.10", option + " " + text,
-                     "it is the nominal length over the measured one; if more is off, the page was fitted: print at "
-                     "actual size"};
+        return Error{
+            "a correction lies between 0.90 and 1.10", option + " " + text,
+            "it is the nominal length over the measured one; if more is off, the page was fitted: print at "
+            "actual size"};
     }
     return *factor;
 }
@@ -99,8 +100,8 @@ Result<PaperJob> jobOf(const Arguments& arguments, const UnitStyle& style)
             return Error{"the overlap lies between 6 and 50 mm", "--overlap " + *text, "15 mm is usual"};
         job.overlap = *overlap;
     }
-    for (const auto& [option, factor] : {std::pair{"--correct-x", &job.correctionX},
-                                         std::pair{"--correct-y", &job.correctionY}}) {
+    for (const auto& [option, factor] :
+         {std::pair{"--correct-x", &job.correctionX}, std::pair{"--correct-y", &job.correctionY}}) {
         const auto text = arguments.value(option);
         if (!text) continue;
         const Result<double> value = factorOf(option, *text);
@@ -114,7 +115,8 @@ int run(const Arguments& arguments)
 {
     const auto file = arguments.value("-o");
     if (!file || file->empty())
-        return refuse({"where to?", "paper", "name the file to write: lidwright paper PLAN -o templates.pdf"});
+        return refuse(
+            {"where to?", "paper", "name the file to write: lidwright paper PLAN -o templates.pdf"});
     const Result<PlanInput> input = readPlanInput(arguments);
     if (!input) return refuse(input.error());
     const Result<PaperJob> job = jobOf(arguments, unitStyle(input->plan));
@@ -143,7 +145,8 @@ constinit const Command kPaperCommand{
     "PLAN -o FILE.pdf [--size a4|letter|a3|tabloid|roll] [--only lid,head-wall,tail-wall]\n"
     "                [--overlap LENGTH] [--correct-x FACTOR] [--correct-y FACTOR] [--set KEY=VALUE]...\n"
     "                [--art FILE.svg]...",
-    "Writes the lid's and the end walls' templates over as many pages as they need, with marks to join them,\n"
+    "Writes the lid's and the end walls' templates over as many pages as they need, with marks to join "
+    "them,\n"
     "rulers to check the printer by, and a map of the pages.\n"
     "Exit code: 0 written, 2 the input cannot be used or the file not written.",
     kOptions,

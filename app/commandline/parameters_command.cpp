@@ -124,8 +124,10 @@ bool printMarkdown()
 {
     std::string out =
         "# Every quantity of a plan\n\n"
-        "Keys are those of the plan file and of `--set KEY=VALUE`. Where `#` stands, the number of the member\n"
-        "stands: `art.1.x`, `art.2.x`. Lengths are in mm inside; what is typed may be in any unit. Values outside\n"
+        "Keys are those of the plan file and of `--set KEY=VALUE`. Where `#` stands, the number of the "
+        "member\n"
+        "stands: `art.1.x`, `art.2.x`. Lengths are in mm inside; what is typed may be in any unit. Values "
+        "outside\n"
         "the range are refused; the customary range only warns.\n";
     for (const PartInfo& part : parts()) {
         out += std::string("\n## ") + part.label + "\n\n" +
@@ -135,8 +137,8 @@ bool printMarkdown()
             if (partOf(p) != part.key) continue;
             const std::string usual =
                 customary(p) ? rangeText(p, p.customaryLeast, p.customaryMost) + " (" + p.source + ")" : "";
-            out += std::string("| `") + p.key + "` | " + cell(p.label) + " | " + cell(defaultText(p)) + " | " +
-                   cell(valuesCell(p)) + " | " + cell(usual) + " | " + cell(p.help) + " |\n";
+            out += std::string("| `") + p.key + "` | " + cell(p.label) + " | " + cell(defaultText(p)) +
+                   " | " + cell(valuesCell(p)) + " | " + cell(usual) + " | " + cell(p.help) + " |\n";
         }
     }
     return print(out);

@@ -37,9 +37,9 @@ struct NamedView {
     const char* name;
     std::optional<View> view;
 };
-constexpr NamedView kViews[] = {{"all", std::nullopt},         {"top", View::Top},
-                                {"under", View::Under},        {"side", View::Section},
-                                {"head-end", View::HeadEnd},   {"tail-end", View::TailEnd}};
+constexpr NamedView kViews[] = {{"all", std::nullopt},       {"top", View::Top},
+                                {"under", View::Under},      {"side", View::Section},
+                                {"head-end", View::HeadEnd}, {"tail-end", View::TailEnd}};
 
 Result<std::optional<View>> viewNamed(const std::string& name)
 {
@@ -50,7 +50,8 @@ Result<std::optional<View>> viewNamed(const std::string& name)
     }
     const std::string near = nearestWord(name, known);
     return Error{"there is no such view", "--view " + name,
-                 near.empty() ? "known are top, under, side, head-end, tail-end and all" : "did you mean " + near + "?"};
+                 near.empty() ? "known are top, under, side, head-end, tail-end and all"
+                              : "did you mean " + near + "?"};
 }
 
 Result<int> widthOf(const std::optional<std::string>& text)
@@ -58,7 +59,8 @@ Result<int> widthOf(const std::optional<std::string>& text)
     if (!text) return kUsualWidth;
     const Result<double> width = parseNumber(*text);
     if (!width || !(*width >= kLeastWidth && *width <= kMostPixels))
-        return Error{"the width is a number of pixels from 50 to 20000", "--width " + *text, "write it as 1600"};
+        return Error{"the width is a number of pixels from 50 to 20000", "--width " + *text,
+                     "write it as 1600"};
     return static_cast<int>(std::lround(*width));
 }
 
@@ -73,7 +75,8 @@ std::string endingOf(const std::string& file)
 /// The board laid out so that its smallest words are easily read when it is `width` pixels wide.
 BoardSheet boardForWidth(const Plan& plan, const Layout& layout, BoardOptions& options, int width)
 {
-    // Words of 2.5 mm on paper become 11 pixels high. Larger words need more room, so the size is found in steps.
+    // Words of 2.5 mm on paper become 11 pixels high. Larger words need more room, so the size is found in
+    // steps.
     constexpr double kWordPixels = 11, kWordHeight = 2.5;
     BoardSheet board = boardSheet(plan, layout, options);
     for (int step = 0; step < 3; ++step) {
@@ -90,7 +93,8 @@ Result<QByteArray> pngOf(const Sheet& sheet, double paper, int width)
     const double scale = width / part.width();
     const double height = std::ceil(part.height() * scale);
     if (!(height >= 1 && height <= kMostPixels)) {
-        return Error{"the picture would be too high", "--width " + std::to_string(width), "choose a smaller width"};
+        return Error{"the picture would be too high", "--width " + std::to_string(width),
+                     "choose a smaller width"};
     }
     QImage image(width, static_cast<int>(height), QImage::Format_RGB32);
     if (image.isNull()) return Error{"there is no memory for the picture", {}, "choose a smaller width"};

@@ -16,7 +16,8 @@ namespace lidwright {
 
 namespace {
 
-Result<Plan> withValue(const Plan& plan, const std::string& key, const std::string& text, const std::string& whole)
+Result<Plan> withValue(const Plan& plan, const std::string& key, const std::string& text,
+                       const std::string& whole)
 {
     const auto inSetting = [&](Error error) {
         error.where = whole + (error.where.empty() || error.where == key ? "" : ", " + error.where);
@@ -82,7 +83,8 @@ Result<PlanInput> readPlanInput(const Arguments& arguments)
     input.name = "built-in plan";
     if (!arguments.plain().empty()) {
         input.name = arguments.plain().front();
-        const Result<QByteArray> bytes = readWholeFile(QString::fromStdString(input.name), qint64(kPlanFileLimit));
+        const Result<QByteArray> bytes =
+            readWholeFile(QString::fromStdString(input.name), qint64(kPlanFileLimit));
         if (!bytes) return bytes.error();
         const Result<PlanReading> reading = readPlan(bytes->toStdString(), input.name);
         if (!reading) return reading.error();

@@ -12,8 +12,8 @@ namespace lidwright {
 inline constexpr OptionSpec kSetOption{
     "--set", "KEY=VALUE", "change a quantity first; in order, a bare number is in the plan's unit", true};
 inline constexpr OptionSpec kArtOption{
-    "--art", "FILE.svg", "put a drawing on the lid first; more after commas: x= y= turn= scale= wide= per-inch=",
-    true};
+    "--art", "FILE.svg",
+    "put a drawing on the lid first; more after commas: x= y= turn= scale= wide= per-inch=", true};
 
 /// The plan that the commands work on.
 struct PlanInput {

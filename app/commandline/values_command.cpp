@@ -37,22 +37,24 @@ int run(const Arguments& arguments)
     }
     std::string out;
     for (const DerivedValue& value : all)
-        out += padded(value.key, 34) + padded(spoken(value.measure, unitStyle(input->plan)), 18) + value.label + "\n";
+        out += padded(value.key, 34) + padded(spoken(value.measure, unitStyle(input->plan)), 18) +
+               value.label + "\n";
     return finish(print(out), kExitFine);
 }
 
 }  // namespace
 
-constinit const Command kValuesCommand{
-    "values",
-    "every quantity that follows from a plan",
-    "[PLAN] [--set KEY=VALUE]... [--art FILE.svg]... [--json]",
-    "Every derived quantity under its stable key: where nut and saddle stand, what is left of the blanks, areas,\n"
-    "heights. The text is in the plan's unit, rounded (marked with the sign for \"about\"); JSON is in the units\n"
-    "that it names, at full precision.\n"
-    "Exit code: 0, or 2 when the input cannot be used.",
-    kOptions,
-    1,
-    run};
+constinit const Command kValuesCommand{"values",
+                                       "every quantity that follows from a plan",
+                                       "[PLAN] [--set KEY=VALUE]... [--art FILE.svg]... [--json]",
+                                       "Every derived quantity under its stable key: where nut and saddle "
+                                       "stand, what is left of the blanks, areas,\n"
+                                       "heights. The text is in the plan's unit, rounded (marked with the "
+                                       "sign for \"about\"); JSON is in the units\n"
+                                       "that it names, at full precision.\n"
+                                       "Exit code: 0, or 2 when the input cannot be used.",
+                                       kOptions,
+                                       1,
+                                       run};
 
 }  // namespace lidwright

@@ -141,6 +141,8 @@ void FindingsPanel::refresh()
     const auto place = std::find_if(m_order.begin(), m_order.end(), isCurrent) - m_order.begin();
     arrange(wantedCards());
     keepCurrent(static_cast<std::size_t>(place));
+    // An entry that went away with the keyboard hands it on within the list.
+    if (m_focusWanted && m_cards.contains(m_current)) m_cards.at(m_current)->setFocus(Qt::OtherFocusReason);
     if (!m_document.dragging()) orderTabs();
 
     const auto good = std::count_if(m_document.findings().begin(), m_document.findings().end(),
@@ -161,10 +163,13 @@ void FindingsPanel::refresh()
 
 void FindingsPanel::arrange(std::vector<FindingCard*> wanted)
 {
-    if (wanted == m_order) return;
+    const auto isGood = [](const FindingCard* card) { return card->finding().verdict == Verdict::Good; };
+    const auto firstGood = std::find_if(wanted.begin(), wanted.end(), isGood) - wanted.begin();
+    if (wanted == m_order && firstGood == m_firstGood) return;
     for (FindingCard* card : m_order)
         m_lines->removeWidget(card);
     m_order = std::move(wanted);
+    m_firstGood = firstGood;
     // The calm line stands first, the fold before the good ones, the stretch last.
     m_lines->removeWidget(m_fold);
     int at = 1;
@@ -210,9 +215,7 @@ void FindingsPanel::keepCurrent(std::size_t formerPlace)
     m_current.clear();
     if (m_order.empty()) return;
     // The entry is gone, mostly because it was mended: the one that moved into its place follows.
-    FindingCard* next = m_order[std::min(formerPlace, m_order.size() - 1)];
-    makeCurrent(next);
-    if (m_focusWanted) next->setFocus(Qt::OtherFocusReason);
+    makeCurrent(m_order[std::min(formerPlace, m_order.size() - 1)]);
 }
 
 void FindingsPanel::makeCurrent(FindingCard* card)

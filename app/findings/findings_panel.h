@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+#include <cstddef>
 #include <map>
 
 class QLabel;
@@ -50,8 +51,9 @@ private:
     QVBoxLayout* m_lines;
     std::map<std::string, FindingCard*> m_cards;  ///< by rule, part and number among equals
     std::vector<FindingCard*> m_order;
-    std::string m_current;       ///< key of the current card
-    bool m_focusWanted = false;  ///< the list had the keyboard when its entry went away
+    std::ptrdiff_t m_firstGood = 0;  ///< index in m_order before which the fold stands
+    std::string m_current;           ///< key of the current card
+    bool m_focusWanted = false;      ///< the list had the keyboard when its entry went away
 };
 
 }  // namespace lidwright

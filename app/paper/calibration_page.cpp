@@ -51,16 +51,18 @@ Result<CalibrationPage> calibrationPage(PaperSize size, double margin, const QSt
         endMark(furniture, corner + Point{x, 0}, {0, 1});
     for (const double y : {0.0, result.nominalY})
         endMark(furniture, corner + Point{0, y}, {1, 0});
-    furniture.text(corner + Point{result.nominalX / 2, 2}, PaperText::tr("X: %1").arg(shownLength(result.nominalX)), 3,
-                   Anchor::Middle);
-    furniture.text(corner + Point{-2, result.nominalY / 2}, PaperText::tr("Y: %1").arg(shownLength(result.nominalY)), 3,
-                   Anchor::Middle, 90);
+    furniture.text(corner + Point{result.nominalX / 2, 2},
+                   PaperText::tr("X: %1").arg(shownLength(result.nominalX)), 3, Anchor::Middle);
+    furniture.text(corner + Point{-2, result.nominalY / 2},
+                   PaperText::tr("Y: %1").arg(shownLength(result.nominalY)), 3, Anchor::Middle, 90);
 
     const QStringList lines{
         PaperText::tr("Printer measuring page"),
-        PaperText::tr("1. Print this page at actual size, 100 %: no fitting, no shrinking, no borderless printing."),
+        PaperText::tr(
+            "1. Print this page at actual size, 100 %: no fitting, no shrinking, no borderless printing."),
         PaperText::tr("2. Let the paper lie for a few minutes: it shrinks and grows with heat and damp."),
-        PaperText::tr("3. Measure both long lines from the middle of one end mark to the middle of the other."),
+        PaperText::tr(
+            "3. Measure both long lines from the middle of one end mark to the middle of the other."),
         PaperText::tr("4. Type in what you measured, for X and for Y."),
         PaperText::tr("This page itself is never corrected. Keep it with the printer."),
     };
@@ -69,8 +71,12 @@ Result<CalibrationPage> calibrationPage(PaperSize size, double margin, const QSt
         furniture.text({corner.x + 12, y}, line, &line == &lines.front() ? 5 : 2.5);
         y -= &line == &lines.front() ? 12 : 6.2;
     }
-    pageFooter(furniture, {PaperText::tr("Printer measuring page"), shortened(printerName, 50), 1, 1,
-                           PaperText::tr("Print at actual size, 100 %: no fitting, no shrinking."), {}});
+    pageFooter(furniture, {PaperText::tr("Printer measuring page"),
+                           shortened(printerName, 50),
+                           1,
+                           1,
+                           PaperText::tr("Print at actual size, 100 %: no fitting, no shrinking."),
+                           {}});
     page.furniture = furniture.sheet();
     return result;
 }

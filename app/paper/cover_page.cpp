@@ -14,14 +14,21 @@ constexpr double kLineHeight = 6.2;  // mm between lines of text
 QStringList advice(const PaperJob& job, bool joined)
 {
     QStringList lines{
-        PaperText::tr("Print this page first, at actual size, 100 %: no fitting, no shrinking, no borderless printing."),
-        PaperText::tr("Measure the four rulers below. When one is off, correct the printer in the print window first."),
-        PaperText::tr("Print the other pages in the same way; each has a square that must measure 50 mm both ways."),
+        PaperText::tr("Print this page first, at actual size, 100 %: no fitting, no shrinking, no borderless "
+                      "printing."),
+        PaperText::tr(
+            "Measure the four rulers below. When one is off, correct the printer in the print window first."),
+        PaperText::tr(
+            "Print the other pages in the same way; each has a square that must measure 50 mm both ways."),
     };
     if (joined) {
-        lines << PaperText::tr("Cut along the unbroken grey lines that say so; the grey band beyond them falls away.")
-              << PaperText::tr("Lay each page on those before it, in the order A1, A2 ... B1, B2 ...; the halves of the crosses must meet.")
-              << PaperText::tr("Measure the long grey lines over all pages before anything is glued to wood.");
+        lines << PaperText::tr(
+                     "Cut along the unbroken grey lines that say so; the grey band beyond them falls away.")
+              << PaperText::tr(
+                     "Lay each page on those before it, in the order A1, A2 ... B1, B2 ...; the halves of "
+                     "the crosses must meet.")
+              << PaperText::tr(
+                     "Measure the long grey lines over all pages before anything is glued to wood.");
     }
     if (const QString note = correctionNote(job); !note.isEmpty()) lines << note;
     return lines;
@@ -32,7 +39,10 @@ QString pagesText(const TemplatePages& one)
 {
     const QString label = templateLabel(one.kind);
     if (one.pageCount == 1) return PaperText::tr("%1: page %2").arg(label).arg(one.firstPage + 1);
-    return PaperText::tr("%1: pages %2 to %3").arg(label).arg(one.firstPage + 1).arg(one.firstPage + one.pageCount);
+    return PaperText::tr("%1: pages %2 to %3")
+        .arg(label)
+        .arg(one.firstPage + 1)
+        .arg(one.firstPage + one.pageCount);
 }
 
 void heading(Furniture& furniture, const Plan& plan, double width, double top)
@@ -40,7 +50,8 @@ void heading(Furniture& furniture, const Plan& plan, double width, double top)
     const QString title = QString::fromStdString(plan.sheet.title);
     furniture.text({0, top - 8}, title.isEmpty() ? PaperText::tr("Templates") : shortened(title, 34), 6);
     QString below = PaperText::tr("Templates at full size");
-    if (!plan.sheet.maker.empty()) below += QStringLiteral(", ") + shortened(QString::fromStdString(plan.sheet.maker), 60);
+    if (!plan.sheet.maker.empty())
+        below += QStringLiteral(", ") + shortened(QString::fromStdString(plan.sheet.maker), 60);
     furniture.text({0, top - 15}, below, 3);
     furniture.line({0, top - 19}, {width, top - 19});
 }
@@ -87,15 +98,16 @@ Sheet coverSheet(const Plan& plan, const PaperJob& job, const PaperPages& pages)
         if (one.tiling) {
             // A lone page needs no large map.
             const double height = std::min(box.height(), one.pageCount == 1 ? 14.0 : 38.0);
-            pageMap(furniture, *one.tiling, {box.minX, box.maxY - height, box.maxX, box.maxY}, Anchor::Left, {},
-                    one.pageCount == 1 ? one.firstPage + 1 : 0);
+            pageMap(furniture, *one.tiling, {box.minX, box.maxY - height, box.maxX, box.maxY}, Anchor::Left,
+                    {}, one.pageCount == 1 ? one.firstPage + 1 : 0);
         }
         below -= each;
     }
 
-    pageFooter(furniture, {PaperText::tr("Print this page first"), QString::fromStdString(plan.sheet.title), 1,
-                           qsizetype(pages.pages.size()),
-                           PaperText::tr("From a terminal: lp -o print-scaling=none FILE.pdf"), correctionNote(job)});
+    pageFooter(furniture,
+               {PaperText::tr("Print this page first"), QString::fromStdString(plan.sheet.title), 1,
+                qsizetype(pages.pages.size()),
+                PaperText::tr("From a terminal: lp -o print-scaling=none FILE.pdf"), correctionNote(job)});
     return furniture.sheet();
 }
 

@@ -11,13 +11,15 @@ namespace lidwright {
 namespace {
 
 constexpr double kCrossPitch = 90;  // mm between crosses along a joint, at most
-constexpr double kFromEnd = 24;     // mm from the joint's ends to the first and last cross: clear of the page's name
+constexpr double kFromEnd =
+    24;  // mm from the joint's ends to the first and last cross: clear of the page's name
 constexpr double kWordHeight = 2;
 
 /// Places of the crosses along a joint from `from` to `to`: the same for both of its pages.
 std::vector<double> crossPlaces(double from, double to)
 {
-    const double first = from + std::min(kFromEnd, (to - from) / 4), last = to - std::min(kFromEnd, (to - from) / 4);
+    const double first = from + std::min(kFromEnd, (to - from) / 4),
+                 last = to - std::min(kFromEnd, (to - from) / 4);
     const int gaps = std::max(1, static_cast<int>(std::ceil((last - first) / kCrossPitch)));
     std::vector<double> places;
     for (int i = 0; i <= gaps; ++i)
@@ -58,12 +60,13 @@ QString coverWords(const QString& other)
 }
 
 /// A joint between two columns, at x.
-void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool atLeft, const SheetInk& ink)
+void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bool atLeft,
+                  const SheetInk& ink)
 {
     const double x = tiling.jointX(atLeft ? tile.column - 1 : tile.column);
     const QString mine = QString::fromStdString(tile.name);
-    const QString other = QString::fromStdString(rowLetters(tile.row)) +
-                          QString::number(tile.column + (atLeft ? 0 : 2));
+    const QString other =
+        QString::fromStdString(rowLetters(tile.row)) + QString::number(tile.column + (atLeft ? 0 : 2));
     furniture.line({x, tile.window.minY}, {x, tile.window.maxY}, atLeft ? LineKind::Mark : LineKind::Hidden);
     // Counted from the row's own joints, printed or not, so that both pages put them at the same places.
     const double low = tile.row + 1 < tiling.rows ? tiling.jointY(tile.row) : tile.window.minY;
@@ -85,8 +88,8 @@ void levelJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bo
 {
     const double y = tiling.jointY(above ? tile.row - 1 : tile.row);
     const QString mine = QString::fromStdString(tile.name);
-    const QString other = QString::fromStdString(rowLetters(tile.row + (above ? -1 : 1))) +
-                          QString::number(tile.column + 1);
+    const QString other =
+        QString::fromStdString(rowLetters(tile.row + (above ? -1 : 1))) + QString::number(tile.column + 1);
     furniture.line({tile.window.minX, y}, {tile.window.maxX, y}, above ? LineKind::Mark : LineKind::Hidden);
     const double from = tile.column > 0 ? tiling.jointX(tile.column - 1) : tile.window.minX;
     const double to = tile.column + 1 < tiling.columns ? tiling.jointX(tile.column) : tile.window.maxX;
@@ -137,7 +140,8 @@ Sheet totalLengthLines(const Bounds& area, bool across, bool upright, const Unit
 {
     Furniture furniture;
     const auto words = [&](double length) {
-        return PaperText::tr("%1 when all pages are joined").arg(QString::fromStdString(formatLength(length, style).text));
+        return PaperText::tr("%1 when all pages are joined")
+            .arg(QString::fromStdString(formatLength(length, style).text));
     };
     constexpr double kOff = 5, kTick = 2.5, kWordsFromEnd = 8;
     if (across) {

@@ -7,9 +7,9 @@
 
 namespace lidwright {
 
-/// The lines, crosses and words by which a tile is joined to its printed neighbours, in the sheet's frame. Pages
-/// above and to the left are laid down first; a tile is cut along the middle of the overlap with them and laid
-/// on them so that the halves of the crosses meet. The words stand where the least of `ink` is.
+/// The lines, crosses and words by which a tile is joined to its printed neighbours, in the sheet's frame.
+/// Pages above and to the left are laid down first; a tile is cut along the middle of the overlap with them
+/// and laid on them so that the halves of the crosses meet. The words stand where the least of `ink` is.
 void jointMarks(Furniture& furniture, const Tiling& tiling, const Tile& tile, const SheetInk& ink);
 
 /// The bands of a tile that are cut away or covered when all is joined, in the sheet's frame.

@@ -6,10 +6,10 @@
 
 namespace lidwright {
 
-/// A small map of a template's pages in the upper left or upper right of the box; the page named `here` is filled.
-/// `firstPage`, where above 0, puts the pages' numbers in place of their names.
-void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, Anchor side, const std::string& here,
-             std::size_t firstPage = 0);
+/// A small map of a template's pages in the upper left or upper right of the box; the page named `here` is
+/// filled. `firstPage`, where above 0, puts the pages' numbers in place of their names.
+void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, Anchor side,
+             const std::string& here, std::size_t firstPage = 0);
 
 /// What the foot of a page says.
 struct FooterWords {
@@ -17,8 +17,8 @@ struct FooterWords {
     QString title;  ///< of the plan
     qsizetype page = 1;
     qsizetype pages = 1;
-    QString advice; ///< how to print
-    QString note;   ///< of the correction; may be empty
+    QString advice;  ///< how to print
+    QString note;    ///< of the correction; may be empty
 };
 /// Writes them at the lower left of the content.
 void pageFooter(Furniture& furniture, const FooterWords& words);

@@ -10,7 +10,8 @@ namespace {
 
 constexpr double kTickNumberHeight = 1.8;
 
-/// A ruler of `count` steps. `rank` says how long the tick of a step is: 0 short, 1 middle, 2 long with number.
+/// A ruler of `count` steps. `rank` says how long the tick of a step is: 0 short, 1 middle, 2 long with
+/// number.
 struct RulerSteps {
     double step = 1;
     int count = 0;
@@ -35,7 +36,8 @@ void ruler(Furniture& furniture, Point from, double angle, const RulerSteps& ste
         if (rank < 2) continue;
         const Point numberAt = at + 5.3 * aside;
         const bool last = i == steps.count;
-        const QString number = QString::number(i / steps.perNumber * steps.numberStep) + (last ? steps.unit : QString());
+        const QString number =
+            QString::number(i / steps.perNumber * steps.numberStep) + (last ? steps.unit : QString());
         furniture.text(numberAt, number, kTickNumberHeight, Anchor::Middle, angle);
     }
 }
@@ -52,7 +54,9 @@ void Furniture::line(Point a, Point b, LineKind kind)
 void Furniture::box(const Bounds& b, LineKind kind)
 {
     m_sheet.elements.push_back(
-        {{}, "furniture", Stroke{{{b.minX, b.minY}, {b.maxX, b.minY}, {b.maxX, b.maxY}, {b.minX, b.maxY}}, true, kind}});
+        {{},
+         "furniture",
+         Stroke{{{b.minX, b.minY}, {b.maxX, b.minY}, {b.maxX, b.maxY}, {b.minX, b.maxY}}, true, kind}});
     m_sheet.extent.include(b);
 }
 
@@ -64,12 +68,15 @@ void Furniture::circle(Point centre, double radius)
 void Furniture::area(const Bounds& b, FillKind kind)
 {
     m_sheet.elements.push_back(
-        {{}, "furniture", Fill{{{b.minX, b.minY}, {b.maxX, b.minY}, {b.maxX, b.maxY}, {b.minX, b.maxY}}, kind}});
+        {{},
+         "furniture",
+         Fill{{{b.minX, b.minY}, {b.maxX, b.minY}, {b.maxX, b.maxY}, {b.minX, b.maxY}}, kind}});
 }
 
 void Furniture::text(Point at, const QString& words, double height, Anchor anchor, double angle)
 {
-    m_sheet.elements.push_back({{}, "furniture", Text{at, words.toStdString(), height, angle, anchor, false}});
+    m_sheet.elements.push_back(
+        {{}, "furniture", Text{at, words.toStdString(), height, angle, anchor, false}});
     m_sheet.extent.include(at);
 }
 
@@ -83,7 +90,8 @@ void registrationCross(Furniture& furniture, Point at, double half)
 void millimetreRuler(Furniture& furniture, Point from, double angle)
 {
     const auto rank = [](int i) { return i % 10 == 0 ? 2 : i % 5 == 0 ? 1 : 0; };
-    ruler(furniture, from, angle, {1, static_cast<int>(kRulerMillimetres), rank, 10, 10, PaperText::tr(" mm")});
+    ruler(furniture, from, angle,
+          {1, static_cast<int>(kRulerMillimetres), rank, 10, 10, PaperText::tr(" mm")});
 }
 
 void inchRuler(Furniture& furniture, Point from, double angle)
@@ -99,7 +107,8 @@ void checkSquare(Furniture& furniture, Point lowerLeft)
     furniture.box({corner.x, corner.y, corner.x + kSquare, corner.y + kSquare});
     const double middle = corner.x + kSquare / 2;
     furniture.text({middle, corner.y + 3.5}, PaperText::tr("50 mm both ways?"), 2, Anchor::Middle);
-    furniture.text({middle, corner.y + 43.5}, PaperText::tr("Print at actual size, 100 %"), 2, Anchor::Middle);
+    furniture.text({middle, corner.y + 43.5}, PaperText::tr("Print at actual size, 100 %"), 2,
+                   Anchor::Middle);
 }
 
 QString shortened(const QString& text, qsizetype most)

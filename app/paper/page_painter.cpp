@@ -64,11 +64,13 @@ void paintPage(QPainter& painter, const PaperPage& page, double dotsPerMm, Surfa
 
 QPageLayout pageLayoutOf(const PaperPage& page)
 {
-    // Qt wants the size upright and the orientation apart, or it turns the page's name and its size differently.
+    // Qt wants the size upright and the orientation apart, or it turns the page's name and its size
+    // differently.
     const bool lying = page.width > page.height;
     const QSizeF upright(std::min(page.width, page.height), std::max(page.width, page.height));
     const QPageSize size(upright, QPageSize::Millimeter, {}, QPageSize::FuzzyMatch);
-    return {size, lying ? QPageLayout::Landscape : QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter};
+    return {size, lying ? QPageLayout::Landscape : QPageLayout::Portrait, QMarginsF(),
+            QPageLayout::Millimeter};
 }
 
 }  // namespace lidwright

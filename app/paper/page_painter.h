@@ -7,8 +7,9 @@
 
 namespace lidwright {
 
-/// Paints a page with its upper left corner at the painter's origin, `dotsPerMm` painter units to the millimetre
-/// of paper. The same for printer, PDF and preview; the preview's lines are never thinner than a pixel.
+/// Paints a page with its upper left corner at the painter's origin, `dotsPerMm` painter units to the
+/// millimetre of paper. The same for printer, PDF and preview; the preview's lines are never thinner than a
+/// pixel.
 void paintPage(QPainter& painter, const PaperPage& page, double dotsPerMm, Surface surface);
 
 /// The page's paper without margins: we keep our own.

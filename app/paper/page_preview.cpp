@@ -25,7 +25,9 @@ PagePreview::PagePreview(QWidget* parent) : QWidget(parent)
 {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Page preview"));
-    setToolTip(tr("The page as it will be printed. Arrow and page keys turn the pages; click in the map to choose one."));
+    setToolTip(
+        tr("The page as it will be printed. Arrow and page keys turn the pages; click in the map to choose "
+           "one."));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
@@ -67,7 +69,8 @@ QString PagePreview::pageText() const
 
 QRectF PagePreview::mapCell(int page) const
 {
-    const auto found = std::find_if(m_cells.begin(), m_cells.end(), [&](const Cell& c) { return c.page == page; });
+    const auto found =
+        std::find_if(m_cells.begin(), m_cells.end(), [&](const Cell& c) { return c.page == page; });
     return found == m_cells.end() ? QRectF() : found->box;
 }
 
@@ -162,7 +165,8 @@ void PagePreview::paintEvent(QPaintEvent*)
     }
     painter.drawPixmap(box.topLeft(), m_picture);
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(palette().color(hasFocus() ? QPalette::Highlight : QPalette::Mid), hasFocus() ? 2 : 1));
+    painter.setPen(
+        QPen(palette().color(hasFocus() ? QPalette::Highlight : QPalette::Mid), hasFocus() ? 2 : 1));
     painter.drawRect(box);
 }
 

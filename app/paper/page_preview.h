@@ -9,8 +9,8 @@
 
 namespace lidwright {
 
-/// Shows one page as it will be printed, and beside it a map of all pages: each template's tiles in their places.
-/// Arrow and page keys, the wheel and clicks in the map choose the page.
+/// Shows one page as it will be printed, and beside it a map of all pages: each template's tiles in their
+/// places. Arrow and page keys, the wheel and clicks in the map choose the page.
 class PagePreview : public QWidget {
     Q_OBJECT
 public:

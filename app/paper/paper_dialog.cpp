@@ -23,7 +23,11 @@
 namespace lidwright {
 
 PaperDialog::PaperDialog(const Plan& plan, const QString& suggestedPath, Settings& settings, QWidget* parent)
-    : QDialog(parent), m_plan(plan), m_suggestedPath(suggestedPath), m_settings(settings), m_style(unitStyle(plan)),
+    : QDialog(parent),
+      m_plan(plan),
+      m_suggestedPath(suggestedPath),
+      m_settings(settings),
+      m_style(unitStyle(plan)),
       m_form(std::make_unique<PaperForm>(*this, m_style))
 {
     setWindowTitle(tr("Full-size templates on paper"));
@@ -48,7 +52,8 @@ PaperDialog::PaperDialog(const Plan& plan, const QString& suggestedPath, Setting
                 [this](const QString& message) { message.isEmpty() ? compose() : say(message, true); });
     }
     connect(f.correcting, &QGroupBox::toggled, this, &PaperDialog::compose);
-    connect(f.preview, &PagePreview::pageShown, this, [this] { m_form->pageText->setText(m_form->preview->pageText()); });
+    connect(f.preview, &PagePreview::pageShown, this,
+            [this] { m_form->pageText->setText(m_form->preview->pageText()); });
     connect(f.save, &QPushButton::clicked, this, &PaperDialog::savePdf);
     connect(f.print, &QPushButton::clicked, this, &PaperDialog::print);
     connect(f.calibrate, &QPushButton::clicked, this, &PaperDialog::saveMeasuringPage);
@@ -157,7 +162,8 @@ bool PaperDialog::savePdfAs(const QString& filePath)
     if (!commitTyping()) return false;
     const QString problem = writePaperPdf(m_plan, job(), filePath);
     if (problem.isEmpty()) {
-        say(tr("Written: %1. To print it from a terminal: lp -o print-scaling=none \"%1\"").arg(filePath), false);
+        say(tr("Written: %1. To print it from a terminal: lp -o print-scaling=none \"%1\"").arg(filePath),
+            false);
         Q_EMIT paperMade();
     } else {
         say(problem, true);
@@ -176,7 +182,8 @@ bool PaperDialog::printOn(QPrinter& printer)
 {
     if (!commitTyping() || m_form->preview->pages().pages.empty()) return false;
     const QString problem = printPages(printer, m_form->preview->pages().pages);
-    say(problem.isEmpty() ? tr("Sent to the printer. Measure the first page before you cut anything.") : problem,
+    say(problem.isEmpty() ? tr("Sent to the printer. Measure the first page before you cut anything.")
+                          : problem,
         !problem.isEmpty());
     if (problem.isEmpty()) Q_EMIT paperMade();
     return problem.isEmpty();
@@ -212,7 +219,8 @@ bool PaperDialog::saveMeasuringPageAs(const QString& filePath)
         say(shown(*error), true);
         return false;
     }
-    say(tr("Written: %1. Print it at actual size, measure its two lines, and type in what you measured.").arg(filePath),
+    say(tr("Written: %1. Print it at actual size, measure its two lines, and type in what you measured.")
+            .arg(filePath),
         false);
     return true;
 }

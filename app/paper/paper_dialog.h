@@ -16,13 +16,15 @@ namespace lidwright {
 class LengthEdit;
 struct PaperForm;
 
-/// Where full-size templates are made: which ones, on what paper, with which correction for the printer; shows the
-/// pages as they will be, then writes a PDF or prints. Works on the plan as it was when it was opened.
+/// Where full-size templates are made: which ones, on what paper, with which correction for the printer;
+/// shows the pages as they will be, then writes a PDF or prints. Works on the plan as it was when it was
+/// opened.
 class PaperDialog : public QDialog {
     Q_OBJECT
 public:
     /// `suggestedPath`: the plan's file, for the name that the PDF is offered under; may be empty.
-    PaperDialog(const Plan& plan, const QString& suggestedPath, Settings& settings, QWidget* parent = nullptr);
+    PaperDialog(const Plan& plan, const QString& suggestedPath, Settings& settings,
+                QWidget* parent = nullptr);
     ~PaperDialog() override;
 
     /// The job as it is chosen now.
@@ -30,7 +32,8 @@ public:
     /// Chooses templates, paper, margin and overlap; the correction comes with the printer.
     void setJob(const PaperJob& job);
 
-    // What the buttons do once a name or printer is chosen. The state line says what went wrong, where it did.
+    // What the buttons do once a name or printer is chosen. The state line says what went wrong, where it
+    // did.
     bool savePdfAs(const QString& filePath);
     bool saveMeasuringPageAs(const QString& filePath);
     bool printOn(QPrinter& printer);

@@ -28,8 +28,8 @@ QString rangeText(double least, double most, const UnitStyle& style)
            QString::fromStdString(formatLength(most, style).text);
 }
 
-LengthEdit* lengthEdit(double least, double most, const UnitStyle& style, QWidget* parent, const QString& name,
-                       const QString& tip)
+LengthEdit* lengthEdit(double least, double most, const UnitStyle& style, QWidget* parent,
+                       const QString& name, const QString& tip)
 {
     auto* edit = new LengthEdit(least, most, style, parent);
     edit->setAccessibleName(name);
@@ -164,8 +164,10 @@ void PaperForm::buildPreview(QDialog& dialog, QVBoxLayout& middle)
     row->addWidget(pageText, 1);
     row->addWidget(forward);
     middle.addLayout(row);
-    QObject::connect(back, &QPushButton::clicked, preview, [this] { preview->showPage(preview->page() - 1); });
-    QObject::connect(forward, &QPushButton::clicked, preview, [this] { preview->showPage(preview->page() + 1); });
+    QObject::connect(back, &QPushButton::clicked, preview,
+                     [this] { preview->showPage(preview->page() - 1); });
+    QObject::connect(forward, &QPushButton::clicked, preview,
+                     [this] { preview->showPage(preview->page() + 1); });
 }
 
 PaperSize PaperForm::paperSize() const

@@ -32,7 +32,8 @@ public:
     QString printerName() const;  ///< empty for "any printer"
     /// A roll has no tiles and no page to measure.
     void setRoll(bool roll);
-    void showCorrection(const PrintCorrection& correction, double nominalX, double nominalY, const UnitStyle& style);
+    void showCorrection(const PrintCorrection& correction, double nominalX, double nominalY,
+                        const UnitStyle& style);
     void say(const QString& text, bool wrong);
 
     std::vector<std::pair<TemplateKind, QCheckBox*>> templates;

@@ -23,15 +23,15 @@ struct PaperJob {
 };
 
 // What a job may ask for.
-inline constexpr double kLeastMargin = 0, kMostMargin = 30;           ///< mm
-inline constexpr double kLeastOverlap = 6, kMostOverlap = 50;         ///< mm
+inline constexpr double kLeastMargin = 0, kMostMargin = 30;             ///< mm
+inline constexpr double kLeastOverlap = 6, kMostOverlap = 50;           ///< mm
 inline constexpr double kLeastCorrection = 0.9, kMostCorrection = 1.1;  ///< nominal / measured
 
 /// Empty when the job can be done, otherwise what is the matter and how to mend it.
 QString problemOf(const PaperJob& job);
 
-/// Writes the templates as a PDF, true to size, with /PrintScaling /None. Returns an empty string, or what went
-/// wrong; an existing file is replaced only by a complete one.
+/// Writes the templates as a PDF, true to size, with /PrintScaling /None. Returns an empty string, or what
+/// went wrong; an existing file is replaced only by a complete one.
 QString writePaperPdf(const Plan& plan, const PaperJob& job, const QString& filePath);
 
 }  // namespace lidwright

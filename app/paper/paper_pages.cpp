@@ -48,7 +48,8 @@ void append(Sheet& to, const Sheet& what, Point by)
     }
 }
 
-/// What must lie on paper: the ink with its lines' widths, without the bare paper that the sheet has about it.
+/// What must lie on paper: the ink with its lines' widths, without the bare paper that the sheet has about
+/// it.
 Bounds areaOf(const SheetInk& ink)
 {
     return ink.empty() ? ink.extent() : ink.extent().grown(0.5);
@@ -65,11 +66,13 @@ std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, cons
     const SheetInk ink(sheet);
     const Bounds area = areaOf(ink);
     const std::optional<Tiling> plain = tile(ink, area, paper);
-    if (!plain || plain->tiles.size() < 2) return plain ? std::optional<TiledSheet>({*plain, nullptr}) : std::nullopt;
+    if (!plain || plain->tiles.size() < 2)
+        return plain ? std::optional<TiledSheet>({*plain, nullptr}) : std::nullopt;
 
     // The lines stand off the drawing where that costs no page, otherwise on its lower and left side.
     const auto withLines = [&](const Bounds& about, const Bounds& all) -> std::optional<TiledSheet> {
-        auto checks = std::make_shared<Sheet>(totalLengthLines(about, plain->columns > 1, plain->rows > 1, style));
+        auto checks =
+            std::make_shared<Sheet>(totalLengthLines(about, plain->columns > 1, plain->rows > 1, style));
         Sheet both = sheet;
         append(both, *checks, {});
         const std::optional<Tiling> t = tile(SheetInk(both), all, paper);
@@ -139,7 +142,8 @@ void addRollPage(PaperPages& all, const PaperJob& job, const std::shared_ptr<con
     constexpr double kLeast = 110;
     const double width = kRulerStrip + std::max(area.width(), kLeast);
     const double height = kFooterHeight + kRulerStrip + std::max(area.height(), kLeast);
-    PaperPage page = blankPage(job, width * job.correctionX + 2 * job.margin, height * job.correctionY + 2 * job.margin);
+    PaperPage page =
+        blankPage(job, width * job.correctionX + 2 * job.margin, height * job.correctionY + 2 * job.margin);
     page.drawing = drawing;
     const Point corner{kRulerStrip, kFooterHeight + kRulerStrip};
     page.offset = corner - Point{area.minX, area.minY};
@@ -163,7 +167,8 @@ void addFooters(PaperPages& all, const Plan& plan, const PaperJob& job)
                                    qsizetype(all.pages.size()), actualSize(), correctionNote(job)});
             if (one.tiling && one.pageCount > 1) {
                 const double right = (page.width - 2 * page.margin) / page.correctionX;
-                pageMap(furniture, *one.tiling, {right - 40, 0.5, right, kFooterHeight - 1.5}, Anchor::Right, page.name);
+                pageMap(furniture, *one.tiling, {right - 40, 0.5, right, kFooterHeight - 1.5}, Anchor::Right,
+                        page.name);
             }
             append(page.furniture, furniture.sheet(), {});
         }
@@ -187,12 +192,13 @@ QString templateLabel(TemplateKind kind)
 
 Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
 {
-    if (const QString problem = problemOf(job); !problem.isEmpty()) return Error{problem.toStdString(), {}, {}};
+    if (const QString problem = problemOf(job); !problem.isEmpty())
+        return Error{problem.toStdString(), {}, {}};
     const Layout layout = derive(plan);
     const UnitStyle style = unitStyle(plan);
     const PaperFormat& format = formatOf(job.size);
     const bool roll = job.size == PaperSize::Roll;
-    const TilePaper paper{format.width, format.height,    job.margin,     kFooterHeight,
+    const TilePaper paper{format.width, format.height,   job.margin,     kFooterHeight,
                           job.overlap,  job.correctionX, job.correctionY};
 
     PaperPages all;
@@ -208,9 +214,10 @@ Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
         } else {
             const std::optional<TiledSheet> tiles = tiled(*drawing, paper, style);
             if (!tiles) {
-                return Error{PaperText::tr("The template does not fit on this paper.").toStdString(),
-                             templateLabel(kind).toStdString(),
-                             PaperText::tr("Choose larger paper, a smaller overlap or a roll.").toStdString()};
+                return Error{
+                    PaperText::tr("The template does not fit on this paper.").toStdString(),
+                    templateLabel(kind).toStdString(),
+                    PaperText::tr("Choose larger paper, a smaller overlap or a roll.").toStdString()};
             }
             one.tiling = tiles->tiling;
             addTiles(all, job, drawing, *tiles);

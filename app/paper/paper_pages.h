@@ -15,7 +15,7 @@ namespace lidwright {
 /// Its content stands in true millimetres, y up, with the origin at the lower left of what the margins leave;
 /// the page's own millimetres are the content's times the correction.
 struct PaperPage {
-    double width = 0;   ///< of the paper, mm
+    double width = 0;  ///< of the paper, mm
     double height = 0;
     double margin = 0;
     double correctionX = 1;
@@ -29,7 +29,10 @@ struct PaperPage {
     Sheet furniture;                       ///< of the content
     std::string name;                      ///< "A1"; empty on the cover and for a lone page
 
-    Point toPage(Point content) const { return {margin + correctionX * content.x, margin + correctionY * content.y}; }
+    Point toPage(Point content) const
+    {
+        return {margin + correctionX * content.x, margin + correctionY * content.y};
+    }
 };
 
 /// One template and how it lies on its pages.
@@ -45,9 +48,9 @@ struct PaperPages {
     std::vector<TemplatePages> templates;
 };
 
-/// The pages of a job: on sheets of paper first a cover with the rulers, the page maps and how to join, then each
-/// template's tiles; on a roll one page per template, with the rulers on it. The error says what to change where
-/// the job cannot be done.
+/// The pages of a job: on sheets of paper first a cover with the rulers, the page maps and how to join, then
+/// each template's tiles; on a roll one page per template, with the rulers on it. The error says what to
+/// change where the job cannot be done.
 Result<PaperPages> composePages(const Plan& plan, const PaperJob& job);
 
 /// The page by which a printer is measured: two long lines of known length, printed without correction.

@@ -50,7 +50,8 @@ Result<QByteArray> withoutPrintScaling(const QByteArray& pdf)
     // The last trailer is the one that counts.
     const qsizetype trailerAt = pdf.lastIndexOf("trailer");
     const qsizetype startAt = pdf.lastIndexOf("startxref");
-    if (!pdf.startsWith("%PDF-") || trailerAt < 0 || startAt < trailerAt) return noSuchPdf("it has no plain trailer");
+    if (!pdf.startsWith("%PDF-") || trailerAt < 0 || startAt < trailerAt)
+        return noSuchPdf("it has no plain trailer");
     const QByteArray trailer = pdf.mid(trailerAt, startAt - trailerAt);
     const auto number = [](const QByteArray& text, const QString& pattern) {
         const auto match = QRegularExpression(pattern).match(QString::fromLatin1(text));
@@ -73,11 +74,13 @@ Result<QByteArray> withoutPrintScaling(const QByteArray& pdf)
     if (!out.endsWith('\n')) out += '\n';
     const qsizetype newAt = out.size();
     // PrintScaling came with PDF 1.6, PickTrayByPDFSize with 1.7 (ISO 32000-1, table 150).
-    out += catalogue + "/Version /1.7\n/ViewerPreferences << /PrintScaling /None /PickTrayByPDFSize true >>\n>>\nendobj\n";
+    out +=
+        catalogue +
+        "/Version /1.7\n/ViewerPreferences << /PrintScaling /None /PickTrayByPDFSize true >>\n>>\nendobj\n";
     const qsizetype tableAt = out.size();
     out += "xref\n" + QByteArray::number(root) + " 1\n" + QByteArray::number(newAt).rightJustified(10, '0') +
-           " 00000 n \ntrailer\n<< /Size " + QByteArray::number(size) + " /Root " + QByteArray::number(root) + " 0 R" +
-           (info < 0 ? QByteArray() : " /Info " + QByteArray::number(info) + " 0 R") + " /Prev " +
+           " 00000 n \ntrailer\n<< /Size " + QByteArray::number(size) + " /Root " + QByteArray::number(root) +
+           " 0 R" + (info < 0 ? QByteArray() : " /Info " + QByteArray::number(info) + " 0 R") + " /Prev " +
            QByteArray::number(previous) + " >>\nstartxref\n" + QByteArray::number(tableAt) + "\n%%EOF\n";
     return out;
 }

@@ -35,7 +35,8 @@ QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages)
         printer.setPageLayout(pageLayoutOf(page));
         if (!painter.isActive()) {
             if (!painter.begin(&printer))
-                return PaperText::tr("The printer %1 does not take the job. Is it there and switched on?").arg(printer.printerName());
+                return PaperText::tr("The printer %1 does not take the job. Is it there and switched on?")
+                    .arg(printer.printerName());
         } else if (!printer.newPage()) {
             return PaperText::tr("The printer stopped at page %1.").arg(i);
         }

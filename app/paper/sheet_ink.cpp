@@ -15,7 +15,8 @@ bool insideRing(const Ring& ring, Point p)
     bool inside = false;
     for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
         const Point a = ring[i], b = ring[j];
-        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y)) inside = !inside;
+        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
+            inside = !inside;
     }
     return inside;
 }
@@ -75,14 +76,16 @@ void SheetInk::addText(const Text& text)
 
 bool SheetInk::crosses(const Bounds& box) const
 {
-    return std::any_of(m_lines.begin(), m_lines.end(), [&](const Line& l) { return crossesBox(l.a, l.b, box); }) ||
+    return std::any_of(m_lines.begin(), m_lines.end(),
+                       [&](const Line& l) { return crossesBox(l.a, l.b, box); }) ||
            std::any_of(m_texts.begin(), m_texts.end(), [&](const Bounds& t) { return t.touches(box); });
 }
 
 std::size_t SheetInk::linesIn(const Bounds& box) const
 {
     return static_cast<std::size_t>(
-        std::count_if(m_lines.begin(), m_lines.end(), [&](const Line& l) { return crossesBox(l.a, l.b, box); }) +
+        std::count_if(m_lines.begin(), m_lines.end(),
+                      [&](const Line& l) { return crossesBox(l.a, l.b, box); }) +
         std::count_if(m_texts.begin(), m_texts.end(), [&](const Bounds& t) { return t.touches(box); }));
 }
 
@@ -134,7 +137,8 @@ int InkMap::inkIn(int column, int row, int columns, int rows) const
         return m_sum[static_cast<std::size_t>(r) * static_cast<std::size_t>(m_columns + 1) +
                      static_cast<std::size_t>(c)];
     };
-    return at(column + columns, row + rows) - at(column, row + rows) - at(column + columns, row) + at(column, row);
+    return at(column + columns, row + rows) - at(column, row + rows) - at(column + columns, row) +
+           at(column, row);
 }
 
 Bounds InkMap::freest(double width, double height) const

@@ -65,10 +65,11 @@ std::optional<Tiling> layOn(const SheetInk& ink, const Bounds& area, const TileP
     const Point centre = area.centre();
     const double width = t.windowWidth + (t.columns - 1) * t.stepX;
     const double height = t.windowHeight + (t.rows - 1) * t.stepY;
-    t.left = gridStart(ink, centre.x - width / 2, width - area.width(), t.columns - 1, [&](double left, int i) {
-        const double x = left + (i + 1) * t.stepX;
-        return Bounds{x, area.minY, x + t.overlap, area.maxY};
-    });
+    t.left =
+        gridStart(ink, centre.x - width / 2, width - area.width(), t.columns - 1, [&](double left, int i) {
+            const double x = left + (i + 1) * t.stepX;
+            return Bounds{x, area.minY, x + t.overlap, area.maxY};
+        });
     t.top = gridStart(ink, centre.y + height / 2, height - area.height(), t.rows - 1, [&](double top, int i) {
         const double y = top - (i + 1) * t.stepY;
         return Bounds{area.minX, y - t.overlap, area.maxX, y};

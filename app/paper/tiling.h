@@ -10,7 +10,7 @@ namespace lidwright {
 
 /// The paper and what of it is used.
 struct TilePaper {
-    double width = 210;   ///< upright, mm
+    double width = 210;  ///< upright, mm
     double height = 297;
     double margin = 10;   ///< kept free on all sides
     double footer = 14;   ///< true mm at the lower edge that say what the page is
@@ -22,11 +22,11 @@ struct TilePaper {
 
 /// One page of a sheet.
 struct Tile {
-    int row = 0;      ///< from the top
-    int column = 0;   ///< from the left
-    std::string name; ///< row letter and column number: "B3"
-    Bounds window;    ///< what of the sheet is printed, sheet mm
-    Bounds kept;      ///< what of it is seen when all is joined: up to the middle of each overlap
+    int row = 0;       ///< from the top
+    int column = 0;    ///< from the left
+    std::string name;  ///< row letter and column number: "B3"
+    Bounds window;     ///< what of the sheet is printed, sheet mm
+    Bounds kept;       ///< what of it is seen when all is joined: up to the middle of each overlap
     // Printed neighbours.
     bool left = false;
     bool right = false;
@@ -36,7 +36,7 @@ struct Tile {
 
 /// How a sheet lies on pages.
 struct Tiling {
-    double pageWidth = 0;   ///< mm, turned where the pages lie on their side
+    double pageWidth = 0;  ///< mm, turned where the pages lie on their side
     double pageHeight = 0;
     int rows = 0;
     int columns = 0;
@@ -58,10 +58,10 @@ struct Tiling {
     double windowHeight = 0;
 };
 
-/// Lays `area` of a sheet on as few pages as either orientation needs (upright where both need as many, unless
-/// the drawing itself is wider than high and one page is enough). Where the pages have room to spare, the drawing
-/// lies so that its joints cross as few lines as can be, otherwise in the middle of the grid.
-/// A tile is left out when no ink lies in it that another tile does not show. Empty when margin, overlap and
+/// Lays `area` of a sheet on as few pages as either orientation needs (upright where both need as many,
+/// unless the drawing itself is wider than high and one page is enough). Where the pages have room to spare,
+/// the drawing lies so that its joints cross as few lines as can be, otherwise in the middle of the grid. A
+/// tile is left out when no ink lies in it that another tile does not show. Empty when margin, overlap and
 /// footer leave no room, or when more than kMostTiles would be needed.
 std::optional<Tiling> tile(const SheetInk& ink, const Bounds& area, const TilePaper& paper);
 

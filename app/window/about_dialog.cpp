@@ -18,6 +18,7 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
     font.setBold(true);
     title->setFont(font);
     auto* mark = new QLabel(this);
+    mark->setAccessibleName(tr("Sign of Lidwright"));
     mark->setPixmap(QIcon(QStringLiteral(":/icons/lidwright.svg")).pixmap(64, 64));
     auto* head = new QHBoxLayout;
     head->addWidget(mark);

@@ -1,10 +1,10 @@
 #include "app/window/first_steps.h"
 
 #include "app/document/plan_document.h"
+#include "app/window/close_button.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QStyle>
 #include <QToolButton>
 
 #include <algorithm>
@@ -58,13 +58,7 @@ FirstSteps::FirstSteps(PlanDocument& document, QWidget* parent) : QFrame(parent)
         m_buttons[i] = button;
     }
     line->addStretch(1);
-    auto* close = new QToolButton(this);
-    close->setAutoRaise(true);
-    close->setMinimumSize(24, 24);
-    close->setFocusPolicy(Qt::TabFocus);
-    close->setIcon(style()->standardIcon(QStyle::SP_TitleBarCloseButton));
-    close->setAccessibleName(tr("Put the first steps away"));
-    close->setToolTip(tr("Put the first steps away; the View menu brings them back"));
+    auto* close = new CloseButton(tr("Put the first steps away; the View menu brings them back"), this);
     connect(close, &QToolButton::clicked, this, &FirstSteps::dismissed);
     line->addWidget(close);
     connect(&document, &PlanDocument::changed, this, &FirstSteps::refresh);

@@ -186,12 +186,11 @@ void MainWindow::wireSide(FoldingSide& side, Command command, const Setting<bool
             [this, action, setting, &side, splitterIndex](bool folded) {
                 action->setChecked(!folded);
                 m_settings.write(setting, folded);
-                if (folded) return;
-                // The board gives back what it had taken.
+                // What the side takes or gives is the board's; the other side stays as it is.
                 QList<int> sizes = m_splitter->sizes();
-                const int missing = side.openWidth() - sizes.at(splitterIndex);
-                sizes[splitterIndex] += missing;
-                sizes[1] = std::max(m_board->minimumWidth(), sizes.at(1) - missing);
+                const int wanted = folded ? side.maximumWidth() : side.openWidth();
+                const int change = wanted - std::exchange(sizes[splitterIndex], wanted);
+                sizes[1] = std::max(m_board->minimumWidth(), sizes.at(1) - change);
                 m_splitter->setSizes(sizes);
             });
 }

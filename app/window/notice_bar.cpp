@@ -1,12 +1,12 @@
 #include "app/window/notice_bar.h"
 
+#include "app/window/close_button.h"
+
 #include <QAccessible>
 #include <QAction>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QStyle>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace lidwright {
@@ -55,13 +55,7 @@ void NoticeBar::show(const QString& message, const QString& topic, const std::ve
         });
         line->addWidget(button);
     }
-    auto* close = new QToolButton(row);
-    close->setIcon(style()->standardIcon(QStyle::SP_TitleBarCloseButton));
-    close->setAutoRaise(true);
-    close->setMinimumSize(24, 24);
-    close->setFocusPolicy(Qt::TabFocus);
-    close->setAccessibleName(tr("Close this notice"));
-    close->setToolTip(tr("Close this notice"));
+    auto* close = new CloseButton(tr("Close this notice"), row);
     connect(close, &QToolButton::clicked, this, [this, row] { remove(row); });
     line->addWidget(close);
     m_rows->addWidget(row);

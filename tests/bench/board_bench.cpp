@@ -116,8 +116,9 @@ void zoom(benchmark::State& state)
     LargeBoard b;
     int i = 0;
     for (auto _ : state) {
-        QWheelEvent event({760, 460}, b.board.mapToGlobal(QPointF(760, 460)), {}, {0, ++i / 8 % 2 ? -120 : 120},
-                          Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+        QWheelEvent event({760, 460}, b.board.mapToGlobal(QPointF(760, 460)), {},
+                          {0, ++i / 8 % 2 ? -120 : 120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase,
+                          false);
         QApplication::sendEvent(&b.board, &event);
         b.redraw();
     }
@@ -131,8 +132,8 @@ void dragStep(benchmark::State& state)
     const PlacedView* top = b.board.scene().placed(View::Top);
     const Layout& layout = b.document.layout();
     const Bounds bridge = bounds(layout.bridgeOutline);
-    const QPointF from =
-        b.board.transform().toWidget(top->toSheet({bridge.centre().x + 3, bridge.minY + bridge.height() * 0.1}));
+    const QPointF from = b.board.transform().toWidget(
+        top->toSheet({bridge.centre().x + 3, bridge.minY + bridge.height() * 0.1}));
     b.send(QEvent::MouseButtonPress, from, Qt::LeftButton, Qt::LeftButton);
     int i = 0;
     for (auto _ : state) {

@@ -1,7 +1,8 @@
 // Draws what the SVG reader takes from a file as a grey picture (PGM): how much of each pixel is covered.
 // usage: svg_mask FILE.svg OUT.pgm WIDTH HEIGHT
 // The picture shows the file's page, or what is painted where the file has no page. Standard output tells
-// "seconds S" (of the processor), "vertices N", "runs N", one "message ..." each; or "error ...". Status 0 unless misused.
+// "seconds S" (of the processor), "vertices N", "runs N", one "message ..." each; or "error ...". Status 0
+// unless misused.
 
 #include "core/io/svg/svg_reader.h"
 
@@ -42,8 +43,9 @@ public:
             double sum = 0;
             for (int x = 0; x < m_width; ++x) {
                 sum += m_cells[static_cast<std::size_t>(y) * stride() + static_cast<std::size_t>(x)];
-                float& pixel = m_pixels[static_cast<std::size_t>(y + top) * static_cast<std::size_t>(m_width) +
-                                        static_cast<std::size_t>(x)];
+                float& pixel =
+                    m_pixels[static_cast<std::size_t>(y + top) * static_cast<std::size_t>(m_width) +
+                             static_cast<std::size_t>(x)];
                 pixel = std::max(pixel, static_cast<float>(std::abs(sum)));
             }
         }
@@ -64,7 +66,10 @@ private:
     std::vector<float> m_pixels;
     std::vector<double> m_cells;
 
-    std::size_t size() const { return static_cast<std::size_t>(m_width) * static_cast<std::size_t>(m_height); }
+    std::size_t size() const
+    {
+        return static_cast<std::size_t>(m_width) * static_cast<std::size_t>(m_height);
+    }
     std::size_t stride() const { return static_cast<std::size_t>(m_width) + 2; }
 
     void edge(Point a, Point b)
@@ -93,7 +98,8 @@ private:
             const double l = std::max(x1, static_cast<double>(x)), r = std::min(x2, x + 1.0);
             const double part = x2 > x1 ? h * (r - l) / (x2 - x1) : h;
             const double left = x + 1 - (l + r) / 2;  // share of the pixel to the right of the edge
-            double* cell = &m_cells[static_cast<std::size_t>(row - m_top) * stride() + static_cast<std::size_t>(x)];
+            double* cell =
+                &m_cells[static_cast<std::size_t>(row - m_top) * stride() + static_cast<std::size_t>(x)];
             cell[0] += part * left;
             cell[1] += part * (1 - left);
         }

@@ -20,8 +20,9 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
             kRule, "neck", Verdict::Wrong,
             {"The neck does not pass through both end walls of the box: part of its width runs beside them.",
              {}});
-        f.measured = mm(std::max(l.neckY + in.plan.neck.width / 2 - l.body.maxY,
-                                 l.body.minY - (l.neckY - in.plan.neck.width / 2)));
+        if (!l.body.empty())
+            f.measured = mm(std::max(l.neckY + in.plan.neck.width / 2 - l.body.maxY,
+                                     l.body.minY - (l.neckY - in.plan.neck.width / 2)));
         f.required = mm(0);
     } else {
         const double slant = std::max(l.headWall.outerMaxX - l.headWall.outerMinX,

@@ -7,8 +7,7 @@
 
 namespace lidwright::svg {
 
-void SceneBuilder::clipTo(const pugi::xml_node& node, std::string_view name, const Style& style,
-                          Place& place)
+void SceneBuilder::clipTo(const pugi::xml_node& node, std::string_view name, const Style& style, Place& place)
 {
     const auto url = parseUrl(style.clipPath);
     if (!url) return;

@@ -63,8 +63,7 @@ void SceneBuilder::marker(const pugi::xml_node& node, Point at, double angle, bo
         ++inside.depth;
         Bounds area{0, 0, width, height};
         if (box) {
-            const Transform fit =
-                viewBoxMap(*box, width, height, attributeOf(node, "preserveAspectRatio"));
+            const Transform fit = viewBoxMap(*box, width, height, attributeOf(node, "preserveAspectRatio"));
             map = map * Transform::translation(-fit.a * refX - fit.e, -fit.d * refY - fit.f) * fit;
             area = {(0 - fit.e) / fit.a, (0 - fit.f) / fit.d, (width - fit.e) / fit.a,
                     (height - fit.f) / fit.d};

@@ -2,6 +2,7 @@
 #include "core/io/svg/svg_scan.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace lidwright::svg {
@@ -28,11 +29,29 @@ Colour middleOf(const std::vector<Stop>& stops)
     return stops.back().colour;
 }
 
-double stopOffset(std::string_view text)
+/// A number or a percentage, which stands for a hundredth.
+std::optional<double> share(std::string_view text)
 {
     Scanner scan(text);
-    const double value = scan.number().value_or(0);
-    return std::clamp(scan.accept('%') ? value / 100 : value, 0.0, 1.0);
+    const auto value = scan.number();
+    return value && scan.accept('%') ? *value / 100 : value;
+}
+
+/// True where a radial gradient's focus lies outside its circle: SVG 1.1 moves it in, SVG 2 paints only a
+/// cone.
+bool shinesFromOutside(const std::vector<pugi::xml_node>& chain)
+{
+    if (svgName(chain.front()) != "radialGradient") return false;
+    const auto given = [&](const char* name) -> std::optional<double> {
+        for (const pugi::xml_node& step : chain) {
+            const auto value = share(attributeOf(step, name));
+            if (value) return value;
+        }
+        return std::nullopt;
+    };
+    const Point centre{given("cx").value_or(0.5), given("cy").value_or(0.5)};
+    const Point focus{given("fx").value_or(centre.x), given("fy").value_or(centre.y)};
+    return distance(centre, focus) > given("r").value_or(0.5);
 }
 
 }  // namespace
@@ -51,9 +70,12 @@ SceneBuilder::Choice SceneBuilder::choose(const Paint& paint, double opacity, co
 {
     if (opacity == 0) return {};
     switch (paint.kind) {
-        case Paint::Kind::None: return {};
-        case Paint::Kind::Colour: return plain(paint.colour, opacity);
-        case Paint::Kind::CurrentColour: return plain(style.color, opacity);
+        case Paint::Kind::None:
+            return {};
+        case Paint::Kind::Colour:
+            return plain(paint.colour, opacity);
+        case Paint::Kind::CurrentColour:
+            return plain(style.color, opacity);
         case Paint::Kind::ContextFill:
         case Paint::Kind::ContextStroke: {
             if (!place.context) return {};
@@ -63,7 +85,8 @@ SceneBuilder::Choice SceneBuilder::choose(const Paint& paint, double opacity, co
             return choose(fill ? place.context->fill : place.context->stroke, opacity, outline,
                           *place.context, outside);
         }
-        case Paint::Kind::Server: break;
+        case Paint::Kind::Server:
+            break;
     }
     const auto otherwise = [&]() -> Choice {
         if (paint.fallback == Paint::Kind::Colour) return plain(paint.fallbackColour, opacity);
@@ -121,7 +144,9 @@ SceneBuilder::Gradient SceneBuilder::gradient(const std::string& id, const pugi:
     Gradient out;
     std::vector<Stop> stops;
     bool unitsKnown = false;
-    for (const pugi::xml_node& step : templateChain(node)) {
+    const std::vector<pugi::xml_node> chain = templateChain(node);
+    if (shinesFromOutside(chain)) m_notes.add(Issue::Focus);
+    for (const pugi::xml_node& step : chain) {
         const std::string_view units = attributeOf(step, "gradientUnits");
         if (!unitsKnown && !units.empty()) {
             unitsKnown = true;
@@ -134,7 +159,9 @@ SceneBuilder::Gradient SceneBuilder::gradient(const std::string& id, const pugi:
             Colour colour = style.stopCurrentColour ? style.color : style.stopColor;
             colour.alpha *= style.stopOpacity;
             const double floor = stops.empty() ? 0 : stops.back().offset;
-            stops.push_back({std::max(floor, stopOffset(attributeOf(child, "offset"))), colour});
+            stops.push_back(
+                {std::max(floor, std::clamp(share(attributeOf(child, "offset")).value_or(0), 0.0, 1.0)),
+                 colour});
         }
     }
     const auto clear = [](const Stop& stop) { return stop.colour.alpha == 0; };

@@ -14,7 +14,7 @@ constexpr double kTileLimit = 20'000;
 Transform inverse(const Transform& m)
 {
     const double k = m.determinant();
-    return {m.d / k,  -m.b / k, -m.c / k, m.a / k, (m.c * m.f - m.d * m.e) / k, (m.b * m.e - m.a * m.f) / k};
+    return {m.d / k, -m.b / k, -m.c / k, m.a / k, (m.c * m.f - m.d * m.e) / k, (m.b * m.e - m.a * m.f) / k};
 }
 
 /// The first of the chain that gives the attribute.
@@ -92,6 +92,17 @@ bool SceneBuilder::layTiles(const pugi::xml_node& pattern, const SceneShape& are
         const double scale = std::sqrt(std::abs(inverse(turned).determinant()));
         covered = covered.grown(2 * reach * scale);
     }
+    const Transform fromPage = inverse(place.map * turned);
+    if (m_page.bounded && isFinite(fromPage)) {
+        Bounds page;
+        for (const double x : {0.0, m_page.width}) {
+            for (const double y : {0.0, m_page.height})
+                page.include(fromPage({x, y}));
+        }
+        covered = {std::max(covered.minX, page.minX), std::max(covered.minY, page.minY),
+                   std::min(covered.maxX, page.maxX), std::min(covered.maxY, page.maxY)};
+        if (covered.empty()) return true;
+    }
     const double fromX = std::floor((covered.minX - tile.minX) / tile.width());
     const double toX = std::ceil((covered.maxX - tile.minX) / tile.width());
     const double fromY = std::floor((covered.minY - tile.minY) / tile.height());
@@ -110,8 +121,7 @@ bool SceneBuilder::layTiles(const pugi::xml_node& pattern, const SceneShape& are
             inside.style = &style;
             inside.context = nullptr;
             ++inside.depth;
-            inside.map =
-                place.map * turned * Transform::translation(i * tile.width(), j * tile.height());
+            inside.map = place.map * turned * Transform::translation(i * tile.width(), j * tile.height());
             if (!isFinite(inside.map)) continue;
             inside.clip = style.overflowVisible ? clip : rectangleClip(inside.map, tile, clip);
             inside.map = inside.map * inTile;

@@ -96,8 +96,8 @@ void SceneBuilder::viewport(const pugi::xml_node& node, const Style& style, Plac
     place.viewportHeight = area.height();
     if (const auto box = parseViewBox(attributeOf(node, "viewBox"))) {
         if (!(box->width > 0 && box->height > 0)) return;
-        place.map = place.map * viewBoxMap(*box, area.width(), area.height(),
-                                           attributeOf(node, "preserveAspectRatio"));
+        place.map = place.map *
+                    viewBoxMap(*box, area.width(), area.height(), attributeOf(node, "preserveAspectRatio"));
         place.viewportWidth = box->width;
         place.viewportHeight = box->height;
     }

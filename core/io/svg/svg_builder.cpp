@@ -18,8 +18,8 @@ bool isOneOf(std::string_view name, const std::array<std::string_view, N>& names
     return std::find(names.begin(), names.end(), name) != names.end();
 }
 
-constexpr std::array<std::string_view, 7> kShapes{"path",     "rect",    "circle", "ellipse", "line",
-                                                  "polyline", "polygon"};
+constexpr std::array<std::string_view, 7> kShapes{"path", "rect",     "circle", "ellipse",
+                                                  "line", "polyline", "polygon"};
 constexpr std::array<std::string_view, 5> kGroups{"g", "a", "svg", "use", "switch"};
 constexpr std::array<std::string_view, 3> kTexts{"text", "flowRoot", "flowDiv"};
 constexpr std::array<std::string_view, 5> kAnimations{"animate", "animateMotion", "animateTransform",
@@ -52,8 +52,7 @@ std::string wordsInside(const pugi::xml_node& node)
 SceneBuilder::SceneBuilder(const XmlFile& file, const Page& page, double unitsPerInch, Notes& notes,
                            Budget& budget)
     : m_root(file.root), m_page(page), m_unitsPerInch(unitsPerInch), m_notes(notes), m_budget(budget)
-{
-}
+{}
 
 Scene SceneBuilder::build()
 {
@@ -106,8 +105,8 @@ void SceneBuilder::visit(const pugi::xml_node& node, const Place& parent)
     if (name.empty()) return;
     if (!m_budget.elements(1) || !m_budget.depth(parent.depth + 1)) return;
     const bool shapeElement = isOneOf(name, kShapes);
-    const bool painted = shapeElement || isOneOf(name, kGroups) || isOneOf(name, kTexts) ||
-                         name == "image" || name == "foreignObject";
+    const bool painted = shapeElement || isOneOf(name, kGroups) || isOneOf(name, kTexts) || name == "image" ||
+                         name == "foreignObject";
     if (!painted || !conditionsHold(node)) return;
 
     const Style style = styleOf(node, *parent.style, m_sheet, m_budget);

@@ -37,14 +37,14 @@ private:
         double viewportWidth = 0, viewportHeight = 0;
         ClipPtr clip;
         int depth = 0;
-        double opacity = 1;               ///< of all groups around
-        const Style* context = nullptr;   ///< of the line that a marker stands on
+        double opacity = 1;              ///< of all groups around
+        const Style* context = nullptr;  ///< of the line that a marker stands on
     };
     /// What a paint comes to on one shape.
     struct Choice {
         bool painted = false;
         bool seeThrough = false;
-        std::string name;    ///< "#rrggbb", "gradient #rrggbb", "pattern"
+        std::string name;  ///< "#rrggbb", "gradient #rrggbb", "pattern"
         std::string colour;
         pugi::xml_node pattern;  ///< to be laid as tiles
     };

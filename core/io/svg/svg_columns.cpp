@@ -2,11 +2,12 @@
 
 #include "core/io/svg/svg_stitch.h"
 
+#include <polyclipping/clipper.hpp>
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <optional>
-#include <polyclipping/clipper.hpp>
 #include <utility>
 
 namespace lidwright::svg {

@@ -16,7 +16,7 @@ bool featureKnown(std::string_view feature)
     if (!startsWith(feature, "http://www.w3.org/TR/SVG11/feature#")) {
         return feature.find("static") != feature.npos;
     }
-    constexpr std::array<std::string_view, 8> kMissing{"Animation", "Script", "Font",      "Cursor",
+    constexpr std::array<std::string_view, 8> kMissing{"Animation", "Script", "Font",     "Cursor",
                                                        "Event",     "View",   "Extensib", "dynamic"};
     return std::none_of(kMissing.begin(), kMissing.end(),
                         [&](std::string_view word) { return feature.find(word) != feature.npos; });

@@ -3,8 +3,9 @@
 #include "core/io/svg/svg_budget.h"
 #include "core/io/svg/svg_notes.h"
 
-#include <cstddef>
 #include <pugixml.hpp>
+
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <unordered_map>

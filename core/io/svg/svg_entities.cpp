@@ -224,7 +224,8 @@ void Expander::expand(std::string_view name)
 {
     const bool cyclic = std::find(m_active.begin(), m_active.end(), name) != m_active.end();
     if (cyclic || m_active.size() >= kNesting) {
-        m_error = Error{"the entity \"" + std::string(name) + "\" contains itself", {},
+        m_error = Error{"the entity \"" + std::string(name) + "\" contains itself",
+                        {},
                         "save it without entities, as plain SVG"};
         return;
     }

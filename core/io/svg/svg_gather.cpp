@@ -20,7 +20,8 @@ constexpr double kOutside = 0.1;
 
 bool holds(const Bounds& outer, const Bounds& inner)
 {
-    return inner.empty() || (outer.contains({inner.minX, inner.minY}) && outer.contains({inner.maxX, inner.maxY}));
+    return inner.empty() ||
+           (outer.contains({inner.minX, inner.minY}) && outer.contains({inner.maxX, inner.maxY}));
 }
 
 }  // namespace

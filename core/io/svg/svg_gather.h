@@ -17,8 +17,7 @@ public:
     Gatherer(const Scene& scene, const Transform& toMillimetres, double tolerance, Notes& notes,
              Budget& budget)
         : m_scene(scene), m_map(toMillimetres), m_tolerance(tolerance), m_notes(notes), m_budget(budget)
-    {
-    }
+    {}
 
     /// The runs that cover anything, and the paints that they use, in painting order; not to be used where
     /// the budget is then broken. Runs of enclosed areas without paint do not occur.

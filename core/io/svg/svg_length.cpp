@@ -15,10 +15,10 @@ struct UnitName {
     std::string_view name;
     Unit unit;
 };
-constexpr std::array kUnitNames{
-    UnitName{"px", Unit::User},        UnitName{"em", Unit::Em},    UnitName{"ex", Unit::Ex},
-    UnitName{"in", Unit::Inch},        UnitName{"pt", Unit::Point}, UnitName{"cm", Unit::Centimetre},
-    UnitName{"mm", Unit::Millimetre},  UnitName{"pc", Unit::Pica}};
+constexpr std::array kUnitNames{UnitName{"px", Unit::User},       UnitName{"em", Unit::Em},
+                                UnitName{"ex", Unit::Ex},         UnitName{"in", Unit::Inch},
+                                UnitName{"pt", Unit::Point},      UnitName{"cm", Unit::Centimetre},
+                                UnitName{"mm", Unit::Millimetre}, UnitName{"pc", Unit::Pica}};
 
 std::optional<Length> scanLength(Scanner& scan)
 {
@@ -37,12 +37,18 @@ std::optional<Length> scanLength(Scanner& scan)
 double inches(const Length& length)
 {
     switch (length.unit) {
-        case Unit::Inch: return length.value;
-        case Unit::Centimetre: return length.value * 10 / kMillimetresPerInch;
-        case Unit::Millimetre: return length.value / kMillimetresPerInch;
-        case Unit::Point: return length.value / 72;
-        case Unit::Pica: return length.value / 6;
-        default: return 0;
+        case Unit::Inch:
+            return length.value;
+        case Unit::Centimetre:
+            return length.value * 10 / kMillimetresPerInch;
+        case Unit::Millimetre:
+            return length.value / kMillimetresPerInch;
+        case Unit::Point:
+            return length.value / 72;
+        case Unit::Pica:
+            return length.value / 6;
+        default:
+            return 0;
     }
 }
 
@@ -71,16 +77,21 @@ std::optional<std::vector<Length>> parseLengths(std::string_view text)
 double LengthContext::user(const Length& length, Axis axis) const
 {
     switch (length.unit) {
-        case Unit::User: return length.value;
-        case Unit::Em: return length.value * fontSize;
-        case Unit::Ex: return length.value * fontSize / 2;
+        case Unit::User:
+            return length.value;
+        case Unit::Em:
+            return length.value * fontSize;
+        case Unit::Ex:
+            return length.value * fontSize / 2;
         case Unit::Percent: {
-            const double side = axis == Axis::X   ? viewportWidth
-                                : axis == Axis::Y ? viewportHeight
-                                                  : std::hypot(viewportWidth, viewportHeight) / std::sqrt(2.0);
+            const double side = axis == Axis::X ? viewportWidth
+                                : axis == Axis::Y
+                                    ? viewportHeight
+                                    : std::hypot(viewportWidth, viewportHeight) / std::sqrt(2.0);
             return length.value / 100 * side;
         }
-        default: return inches(length) * unitsPerInch;
+        default:
+            return inches(length) * unitsPerInch;
     }
 }
 

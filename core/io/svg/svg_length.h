@@ -27,10 +27,10 @@ enum class Axis { X, Y, Diagonal };
 
 /// What lengths refer to where they stand.
 struct LengthContext {
-    double viewportWidth = 0;   ///< user units, for %
+    double viewportWidth = 0;  ///< user units, for %
     double viewportHeight = 0;
-    double fontSize = 16;       ///< user units, for em and ex
-    double unitsPerInch = 96;   ///< CSS Values and Units 3, section 6.2: 1 in = 96 px
+    double fontSize = 16;      ///< user units, for em and ex
+    double unitsPerInch = 96;  ///< CSS Values and Units 3, section 6.2: 1 in = 96 px
 
     /// The length in user units. Percentages along Axis::Diagonal refer to the root of the mean square
     /// of the viewport's sides (SVG 2, section 8.9). An ex counts as half an em.

@@ -35,8 +35,8 @@ Flatness flatnessOf(const LineStyle& line, double scale, double tolerance)
     return flatness;
 }
 
-std::vector<FlatLine> penLines(const SceneShape& shape, const Transform& map, double scale,
-                               double tolerance, Budget& budget)
+std::vector<FlatLine> penLines(const SceneShape& shape, const Transform& map, double scale, double tolerance,
+                               Budget& budget)
 {
     const LineStyle& line = *shape.line;
     const double reach = line.width * scale / 2 * std::max(1.0, line.miterLimit);
@@ -78,18 +78,18 @@ Region paintedLine(const SceneShape& shape, const Transform& map, double toleran
     if (!(stretch.most > 0) || !(line.width > 0)) return {};
     if (stretch.least >= stretch.most * (1 - kEven)) {
         const Point axis = (1 / stretch.most) * Point{map.a, map.b};
-        return stroked(penLines(shape, map, stretch.most, tolerance, budget), line, stretch.most, axis, tolerance,
-                       budget);
+        return stroked(penLines(shape, map, stretch.most, tolerance, budget), line, stretch.most, axis,
+                       tolerance, budget);
     }
     // An uneven map stretches the pen: painted in the user's units, enlarged until the longer way fits,
     // about the outline's own middle so that the grid's range suffices; then squeezed into place.
     const Point middle = tightBounds(*shape.outline, {}).centre();
-    const Transform local = Transform::scaling(stretch.most, stretch.most) *
-                            Transform::translation(-middle.x, -middle.y);
+    const Transform local =
+        Transform::scaling(stretch.most, stretch.most) * Transform::translation(-middle.x, -middle.y);
     const Transform back = map * Transform::translation(middle.x, middle.y) *
                            Transform::scaling(1 / stretch.most, 1 / stretch.most);
-    const Region painted = stroked(penLines(shape, local, stretch.most, tolerance, budget), line, stretch.most,
-                                   {1, 0}, tolerance, budget);
+    const Region painted = stroked(penLines(shape, local, stretch.most, tolerance, budget), line,
+                                   stretch.most, {1, 0}, tolerance, budget);
     Region moved = transformed(painted, back);
     for (Ring& ring : moved.rings)
         ring = ringWithin(ring, reachable(0));

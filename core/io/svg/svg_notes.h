@@ -16,6 +16,7 @@ enum class Issue {
     Mask,
     Pattern,
     PaintServer,
+    Focus,
     ForeignObject,
     External,
     Broken,

@@ -116,8 +116,7 @@ void Pen::arcTo(double radiusX, double radiusY, double turn_degrees, bool large,
         const Point leave{start.x - reach * start.y, start.y + reach * start.x};
         const Point arrive{end.x + reach * end.y, end.y - reach * end.x};
         const bool last = i + 1 == pieces;
-        current().segments.push_back(
-            {ellipse(leave), ellipse(arrive), last ? p : ellipse(end), true, last});
+        current().segments.push_back({ellipse(leave), ellipse(arrive), last ? p : ellipse(end), true, last});
     }
     m_position = p;
 }

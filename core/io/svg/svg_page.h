@@ -12,8 +12,8 @@ struct Page {
     bool bounded = false;   ///< the file gives it a size; otherwise it has no edge
     bool physical = false;  ///< the size is given in mm, cm, in, pt or pc
     bool viewBox = false;
-    double width = 0, height = 0;  ///< px
-    Transform map;                 ///< from the drawing's units to px of the page
+    double width = 0, height = 0;                      ///< px
+    Transform map;                                     ///< from the drawing's units to px of the page
     double viewportWidth = 100, viewportHeight = 100;  ///< what % refers to inside, the drawing's units
 };
 

@@ -139,7 +139,8 @@ bool PathReader::arguments(char letter, bool relative)
             m_lastQuadratic = *control;
             return true;
         }
-        default: return arc(base);
+        default:
+            return arc(base);
     }
 }
 

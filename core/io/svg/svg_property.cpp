@@ -171,12 +171,12 @@ bool setFontSize(Style& style, std::string_view text)
 {
     // CSS Fonts 3, section 3.5: the scale of the size words about medium = 16 px.
     constexpr std::array<std::pair<std::string_view, double>, 7> kWords{{{"xx-small", 9.6},
-                                                                        {"x-small", 12},
-                                                                        {"small", 14.2},
-                                                                        {"medium", 16},
-                                                                        {"large", 19.2},
-                                                                        {"x-large", 24},
-                                                                        {"xx-large", 32}}};
+                                                                         {"x-small", 12},
+                                                                         {"small", 14.2},
+                                                                         {"medium", 16},
+                                                                         {"large", 19.2},
+                                                                         {"x-large", 24},
+                                                                         {"xx-large", 32}}};
     for (const auto& [word, size] : kWords) {
         if (text == word) {
             style.fontSize = {size, Unit::User};

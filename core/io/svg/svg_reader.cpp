@@ -123,9 +123,10 @@ Error nothingPainted(const svg::Notes& notes)
 void noteSize(const svg::Page& page, svg::Notes& notes)
 {
     if (page.physical && !page.viewBox) {
-        notes.say("The page's size is given in real units but the drawing's own units are not tied to it "
-                  "(no viewBox): they were taken as 96 to the inch, older programs meant 90: check the "
-                  "width.");
+        notes.say(
+            "The page's size is given in real units but the drawing's own units are not tied to it "
+            "(no viewBox): they were taken as 96 to the inch, older programs meant 90: check the "
+            "width.");
     }
 }
 
@@ -153,14 +154,16 @@ Result<SvgReading> readPlain(std::string_view text, const SvgOptions& options)
     const double limit = 2 * kCoordinateLimit;
     if (options.width_mm || std::max(outer.width(), outer.height()) * scale > limit) {
         const double wanted = options.width_mm.value_or(kTrialSize);
-        const Measured measured = measure(scene, outer, options.tolerance * std::min(1.0, kTrialSize / wanted));
+        const Measured measured =
+            measure(scene, outer, options.tolerance * std::min(1.0, kTrialSize / wanted));
         if (measured.error) return *measured.error;
         outer = measured.box;
         if (!(outer.width() > 0)) return nothingPainted(notes);
         if (options.width_mm) scale = *options.width_mm / outer.width();
     }
     if (std::max(outer.width(), outer.height()) * scale > limit) {
-        return Error{"the drawing is larger than 10 m", {},
+        return Error{"the drawing is larger than 10 m",
+                     {},
                      "give the width that it shall have, or more units per inch"};
     }
 

@@ -12,15 +12,15 @@ namespace lidwright {
 
 /// Limits of the SVG reader. A drawing beyond one of them is refused with an Error that says which;
 /// nothing is dropped without a word.
-inline constexpr std::size_t kSvgFileLimit = std::size_t{64} << 20;           ///< bytes
-inline constexpr std::size_t kSvgEntityGrowthLimit = std::size_t{16} << 20;   ///< bytes gained by entities
-inline constexpr std::size_t kSvgElementLimit = 200'000;   ///< elements, each use of one counted anew
-inline constexpr int kSvgDepthLimit = 512;                 ///< elements inside one another, uses included
-inline constexpr std::size_t kSvgPointLimit = 2'000'000;   ///< points of all outlines
+inline constexpr std::size_t kSvgFileLimit = std::size_t{64} << 20;          ///< bytes
+inline constexpr std::size_t kSvgEntityGrowthLimit = std::size_t{16} << 20;  ///< bytes gained by entities
+inline constexpr std::size_t kSvgElementLimit = 200'000;      ///< elements, each use of one counted anew
+inline constexpr int kSvgDepthLimit = 512;                    ///< elements inside one another, uses included
+inline constexpr std::size_t kSvgPointLimit = 2'000'000;      ///< points of all outlines
 inline constexpr std::size_t kSvgFlatPointLimit = 6'000'000;  ///< points once curves and lines are divided
 inline constexpr std::size_t kSvgStyleTestLimit = 5'000'000;  ///< style rules tried on elements
-inline constexpr double kSvgWorkLimit = 2e9;               ///< steps of a sweep line, see svg_tangle.h
-inline constexpr double kSvgCrossingLimit = 3e6;           ///< crossings of the outlines of one paint
+inline constexpr double kSvgWorkLimit = 2e9;                  ///< steps of a sweep line, see svg_tangle.h
+inline constexpr double kSvgCrossingLimit = 3e6;              ///< crossings of the outlines of one paint
 
 /// How a drawing is to be read.
 struct SvgOptions {

@@ -37,9 +37,7 @@ void roundedRectangle(Pen& pen, double x, double y, double w, double h, double r
 
 class ShapeReader {
 public:
-    ShapeReader(const ShapeValue& value, const LengthContext& context) : m_value(value), m_context(context)
-    {
-    }
+    ShapeReader(const ShapeValue& value, const LengthContext& context) : m_value(value), m_context(context) {}
 
     ShapeReading read(std::string_view element)
     {
@@ -76,10 +74,7 @@ private:
         const double user = m_context.user(*parsed, axis);
         return std::isfinite(user) ? std::optional(user) : std::nullopt;
     }
-    Point centre() const
-    {
-        return {length("cx", Axis::X).value_or(0), length("cy", Axis::Y).value_or(0)};
-    }
+    Point centre() const { return {length("cx", Axis::X).value_or(0), length("cy", Axis::Y).value_or(0)}; }
 
     ShapeReading path() const
     {

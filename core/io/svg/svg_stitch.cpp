@@ -45,7 +45,8 @@ public:
                 const auto end = std::next(turn);
                 for (int k = 0; k < std::abs(up) && end != m_turns[i].end(); ++k) {
                     const Point low{m_seams[i], turn->first}, high{m_seams[i], end->first};
-                    m_chains.push_back(up > 0 ? std::vector<Point>{low, high} : std::vector<Point>{high, low});
+                    m_chains.push_back(up > 0 ? std::vector<Point>{low, high}
+                                              : std::vector<Point>{high, low});
                 }
             }
         }

@@ -155,12 +155,14 @@ private:
         if (side > 0) std::swap(from, to);
         Ring ring{p};
         if (m_pen.join == Join::Round) {
-            appendArc(ring, p, m_pen.half, angleOf(from), std::atan2(std::abs(turn), cosine), m_pen.tolerance);
+            appendArc(ring, p, m_pen.half, angleOf(from), std::atan2(std::abs(turn), cosine),
+                      m_pen.tolerance);
         } else {
             ring.push_back(p + from);
             // SVG 2, 13.5.5: miter length / width = 1 / cos(turn / 2).
             const double halfCosine = std::sqrt(std::max(0.0, (1 + cosine) / 2));
-            if (m_pen.join == Join::Miter && halfCosine * m_pen.miterLimit >= 1 - 1e-12 && halfCosine > 1e-6) {
+            if (m_pen.join == Join::Miter && halfCosine * m_pen.miterLimit >= 1 - 1e-12 &&
+                halfCosine > 1e-6) {
                 ring.push_back(p + (1 / (1 + cosine)) * (from + to));
             }
             ring.push_back(p + to);

@@ -6,8 +6,9 @@
 #include "core/io/svg/svg_css.h"
 #include "core/io/svg/svg_length.h"
 
-#include <optional>
 #include <pugixml.hpp>
+
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>

@@ -86,8 +86,14 @@ private:
     double m_cellX = 1, m_cellY = 1;
 
     const Edge& edge(std::int32_t i) const { return m_edges[static_cast<std::size_t>(i)]; }
-    int column(double x) const { return std::clamp(static_cast<int>((x - m_box.minX) / m_cellX), 0, m_side - 1); }
-    int row(double y) const { return std::clamp(static_cast<int>((y - m_box.minY) / m_cellY), 0, m_side - 1); }
+    int column(double x) const
+    {
+        return std::clamp(static_cast<int>((x - m_box.minX) / m_cellX), 0, m_side - 1);
+    }
+    int row(double y) const
+    {
+        return std::clamp(static_cast<int>((y - m_box.minY) / m_cellY), 0, m_side - 1);
+    }
 
     /// The cells that the edge passes, row by row.
     void enter(const Edge& e, std::int32_t index,
@@ -100,8 +106,7 @@ private:
             const double top = r == last ? high.y : m_box.minY + (r + 1) * m_cellY;
             const double rise = high.y - low.y;
             const auto at = [&](double y) {
-                return rise > 0 ? low.x + std::clamp((y - low.y) / rise, 0.0, 1.0) * (high.x - low.x)
-                                : low.x;
+                return rise > 0 ? low.x + std::clamp((y - low.y) / rise, 0.0, 1.0) * (high.x - low.x) : low.x;
             };
             const double x1 = rise > 0 ? at(bottom) : low.x, x2 = rise > 0 ? at(top) : high.x;
             const int from = column(std::min(x1, x2)), to = column(std::max(x1, x2));
@@ -115,9 +120,14 @@ private:
 bool splitAlong(const std::vector<Bounds>& boxes, bool alongX, std::vector<int>& group,
                 std::vector<std::vector<int>>& out)
 {
-    const auto low = [&](int i) { return alongX ? boxes[static_cast<std::size_t>(i)].minX : boxes[static_cast<std::size_t>(i)].minY; };
-    const auto high = [&](int i) { return alongX ? boxes[static_cast<std::size_t>(i)].maxX : boxes[static_cast<std::size_t>(i)].maxY; };
-    std::sort(group.begin(), group.end(), [&](int i, int j) { return low(i) != low(j) ? low(i) < low(j) : i < j; });
+    const auto low = [&](int i) {
+        return alongX ? boxes[static_cast<std::size_t>(i)].minX : boxes[static_cast<std::size_t>(i)].minY;
+    };
+    const auto high = [&](int i) {
+        return alongX ? boxes[static_cast<std::size_t>(i)].maxX : boxes[static_cast<std::size_t>(i)].maxY;
+    };
+    std::sort(group.begin(), group.end(),
+              [&](int i, int j) { return low(i) != low(j) ? low(i) < low(j) : i < j; });
     // Boxes that touch, or nearly, stay together: their edges may meet on the grid.
     constexpr double kGap = 1e-4;
     double reach = high(group.front());

@@ -3,8 +3,9 @@
 #include "core/base/result.h"
 #include "core/io/svg/svg_notes.h"
 
-#include <memory>
 #include <pugixml.hpp>
+
+#include <memory>
 #include <string>
 #include <string_view>
 

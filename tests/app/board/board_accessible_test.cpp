@@ -11,7 +11,8 @@ protected:
     QAccessibleInterface* partChild(const QString& beginning)
     {
         for (int i = 0; i < root()->childCount(); ++i)
-            if (QAccessibleInterface* c = root()->child(i); c && c->text(QAccessible::Name).startsWith(beginning))
+            if (QAccessibleInterface* c = root()->child(i);
+                c && c->text(QAccessible::Name).startsWith(beginning))
                 return c;
         return nullptr;
     }

@@ -12,7 +12,8 @@ TEST_F(BoardKeys, ArrowsNudgeTheSelectedPartInOneStepPerBurst)
     document.select("bridge");
     const Plan start = document.plan();
     const double before = layout().saddleX;
-    for (int i = 0; i < 4; ++i) key(Qt::Key_Right);
+    for (int i = 0; i < 4; ++i)
+        key(Qt::Key_Right);
     key(Qt::Key_Left);
     EXPECT_NEAR(layout().saddleX, before + 3, 1e-9);
     ASSERT_EQ(steps(), 1);
@@ -93,7 +94,8 @@ TEST_F(BoardKeys, ArrowsScrollWhenNothingIsSelected)
     key(Qt::Key_PageUp);
     EXPECT_GT(board.transform().origin().y(), before.y());
     key(Qt::Key_End);
-    EXPECT_NEAR(board.transform().toWidget(board.scene().sheet().extent).right(), board.canvas().right() - 8, 1);
+    EXPECT_NEAR(board.transform().toWidget(board.scene().sheet().extent).right(), board.canvas().right() - 8,
+                1);
 }
 
 TEST_F(BoardKeys, TabGoesThroughAllPartsAndOut)
@@ -149,11 +151,28 @@ TEST_F(BoardKeys, AFreshPlanIsFittedAnEditIsNot)
 TEST_F(BoardKeys, AWholeSheetStaysWholeWhenThePlanGrows)
 {
     document.edit({{"neck.head-length", 260.0}, {"neck.blank-length", 1200.0}}, "test");
+    EXPECT_EQ(document.plan().neck.headLength, 260);
     EXPECT_TRUE(board.canvas().contains(board.transform().toWidget(board.scene().sheet().extent)));
-    board.resize(700, 500);
-    QApplication::processEvents();
-    const QRectF sheet = board.transform().toWidget(board.scene().sheet().extent), room = board.canvas();
-    EXPECT_TRUE(room.contains(sheet)) << sheet.left() << " " << sheet.top() << " " << sheet.right() << " " << sheet.bottom() << " in " << room.width() << " by " << room.height();
+}
+
+TEST_F(BoardKeys, EveryWindowShowsTopViewAndSectionWithReadableWords)
+{
+    for (const QSize size :
+         {QSize(1900, 1000), QSize(1200, 760), QSize(900, 900), QSize(700, 500), QSize(420, 400)}) {
+        board.resize(size);
+        QApplication::processEvents();
+        for (const View view : {View::Top, View::Section}) {
+            const PlacedView* placed = board.scene().placed(view);
+            ASSERT_NE(placed, nullptr);
+            EXPECT_TRUE(board.canvas().contains(board.transform().toWidget(placed->extent)))
+                << size.width() << " by " << size.height();
+        }
+        const double capital = 2.5 * board.scene().sheet().paper * scale();
+        if (size.width() >= 700) {
+            EXPECT_GE(capital, 5.0) << size.width();
+        }
+        EXPECT_LE(capital, board.fontMetrics().capHeight() * 1.1) << size.width();
+    }
 }
 
 }  // namespace

@@ -40,11 +40,12 @@ TEST_F(BoardPointer, DraggingTheBridgeIsWhatCoreSaysAndOneStep)
 
     ASSERT_EQ(steps(), 1);
     EXPECT_LT(layout().saddleX, startLayout.saddleX);
-    // Independent of core's own word: the way on the screen, but for a step of 1 mm or an attraction 8 px wide.
+    // Independent of core's own word: the way on the screen, but for a step of 1 mm or an attraction 8 px
+    // wide.
     EXPECT_NEAR(startLayout.saddleX - layout().saddleX, mm, std::max(1.0, 8 / drawn));
     // What the document holds is one of core's answers for this handle at this place.
-    const Drag said = drag(start, startLayout, saddle, saddle.at + Point{-25 / drawn, -3 / drawn},
-                           {true, 8 / drawn, 1});
+    const Drag said =
+        drag(start, startLayout, saddle, saddle.at + Point{-25 / drawn, -3 / drawn}, {true, 8 / drawn, 1});
     const auto expected = applyEdits(start, said.edits);
     ASSERT_TRUE(expected.ok());
     EXPECT_NEAR(document.plan().scale.nutToBox, expected->scale.nutToBox, 1e-9);
@@ -225,7 +226,8 @@ TEST_F(BoardPointer, HairlineAndCaptionFollowThePointer)
     const QPoint at = pixel(View::Top, {150, 80});
     move(at);
     ASSERT_FALSE(caption.isEmpty());
-    EXPECT_TRUE(caption.last().at(0).toString().contains("from the nut")) << caption.last().at(0).toString().toStdString();
+    EXPECT_TRUE(caption.last().at(0).toString().contains("from the nut"))
+        << caption.last().at(0).toString().toStdString();
     const QImage after = board.grab().toImage();
     const auto changed = [&](QPoint p) {
         // The line lies within a pixel of the place.
@@ -311,7 +313,8 @@ TEST_F(BoardPointer, AMarkOfAFindingLeadsToItsPart)
     const auto spots = markSpots(findings, board.scene(), board.transform());
     ASSERT_FALSE(spots.empty());
     for (std::size_t i = 0; i < spots.size(); ++i)
-        for (std::size_t j = i + 1; j < spots.size(); ++j) EXPECT_FALSE(spots[i].box.intersects(spots[j].box));
+        for (std::size_t j = i + 1; j < spots.size(); ++j)
+            EXPECT_FALSE(spots[i].box.intersects(spots[j].box));
     click(spots.front().box.center().toPoint());
     EXPECT_EQ(selected().toStdString(), findings[spots.front().finding].part);
     EXPECT_FALSE(board.markedPlaces().empty());

@@ -14,16 +14,14 @@ protected:
     }
     void settle()
     {
-        for (int i = 0; i < 500 && !lane().settled(); ++i) QTest::qWait(10);
+        for (int i = 0; i < 500 && !lane().settled(); ++i)
+            QTest::qWait(10);
         ASSERT_TRUE(lane().settled());
         ASSERT_FALSE(lane().runs().empty());
     }
     BridgeLaneBar& lane() { return board.bridgeLaneBar(); }
     /// The lane's pixel of a station, found through the board's own views: they must be in line.
-    QPoint lanePixel(double x)
-    {
-        return {pixel(View::Top, {x, 0}).x(), lane().height() / 2};
-    }
+    QPoint lanePixel(double x) { return {pixel(View::Top, {x, 0}).x(), lane().height() / 2}; }
 };
 
 TEST_F(LaneBar, ShowsCoresRunsInLineWithTheViews)
@@ -56,12 +54,14 @@ TEST_F(LaneBar, PatternsDifferWithoutColour)
         int dark = 0, all = 0;
         const int from = lanePixel(run.from).x() + 4, to = from + 10;
         for (int x = from; x < to; ++x)
-            for (int y = 6; y < picture.height() - 6; ++y, ++all) dark += qGray(picture.pixel(x, y)) < 200;
+            for (int y = 6; y < picture.height() - 6; ++y, ++all)
+                dark += qGray(picture.pixel(x, y)) < 200;
         return all ? double(dark) / all : -1;
     };
     double clear = -1, barred = -1;
     for (const LaneRun& run : lane().runs()) {
-        if (run.to - run.from < 40 / scale() || std::abs(layout().saddleX - run.from) < 25 / scale()) continue;
+        if (run.to - run.from < 40 / scale() || std::abs(layout().saddleX - run.from) < 25 / scale())
+            continue;
         if (run.verdict == Verdict::Good && clear < 0) clear = ink(run);
         if (run.verdict == Verdict::Wrong && barred < 0) barred = ink(run);
     }

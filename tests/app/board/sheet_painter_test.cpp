@@ -1,5 +1,6 @@
-#include "app/board/board_cache.h"
 #include "app/board/sheet_painter.h"
+
+#include "app/board/board_cache.h"
 #include "app/board/view_transform.h"
 #include "app/style/contrast.h"
 
@@ -34,7 +35,8 @@ PaintLook at(double scale)
 int darkInColumn(const QImage& image, int x)
 {
     int dark = 0;
-    for (int y = 0; y < image.height(); ++y) dark += qGray(image.pixel(x, y)) < 128;
+    for (int y = 0; y < image.height(); ++y)
+        dark += qGray(image.pixel(x, y)) < 128;
     return dark;
 }
 
@@ -55,7 +57,8 @@ TEST(SheetPainter, SheetPointsLandAtTheirPixels)
 TEST(SheetPainter, PrintedLinesHaveTheirTrueWidths)
 {
     // Visible edges 0.5 mm, the rest 0.25 mm (ISO 128-2, group 0.5), here at 40 units to the mm.
-    for (const auto& [kind, width] : {std::pair{LineKind::Visible, 0.5}, {LineKind::Narrow, 0.25}, {LineKind::Cut, 0.25}}) {
+    for (const auto& [kind, width] :
+         {std::pair{LineKind::Visible, 0.5}, {LineKind::Narrow, 0.25}, {LineKind::Cut, 0.25}}) {
         Sheet sheet;
         sheet.elements.push_back({"", "", Stroke{{{0, 2.5}, {5, 2.5}}, false, kind}});
         PaintLook look = at(40);
@@ -145,11 +148,12 @@ TEST(SheetPainter, GreysOnlyOnPaper)
 {
     Sheet sheet;
     int x = 0;
-    for (const FillKind kind : {FillKind::Wood, FillKind::WoodAcross, FillKind::WoodEnd, FillKind::CutThrough,
-                                FillKind::Engraved, FillKind::Bridge, FillKind::Fretboard, FillKind::Backing,
-                                FillKind::Block, FillKind::Warning}) {
+    for (const FillKind kind :
+         {FillKind::Wood, FillKind::WoodAcross, FillKind::WoodEnd, FillKind::CutThrough, FillKind::Engraved,
+          FillKind::Bridge, FillKind::Fretboard, FillKind::Backing, FillKind::Block, FillKind::Warning}) {
         sheet.elements.push_back({"", "", Fill{rectangleRing({double(x * 2 + 1), 10}, 1.8, 15), kind}});
-        sheet.elements.push_back({"", "", Stroke{{{double(x * 2), 1}, {double(x * 2), 19}}, false, LineKind(x % 7)}});
+        sheet.elements.push_back(
+            {"", "", Stroke{{{double(x * 2), 1}, {double(x * 2), 19}}, false, LineKind(x % 7)}});
         ++x;
     }
     PaintLook look = at(10);

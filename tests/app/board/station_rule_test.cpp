@@ -14,7 +14,8 @@ TEST(StationLabels, NothingEverOverlaps)
     int shownLabels = 0, allLabels = 0;
     for (int run = 0; run < 300; ++run) {
         std::vector<LabelWish> wishes(static_cast<std::size_t>(count(random)));
-        for (LabelWish& w : wishes) w = {place(random), width(random), weight(random)};
+        for (LabelWish& w : wishes)
+            w = {place(random), width(random), weight(random)};
         std::sort(wishes.begin(), wishes.end(), [](auto& a, auto& b) { return a.at < b.at; });
         const auto places = staggerLabels(wishes, 3, 100, 1200, 10);
         ASSERT_EQ(places.size(), wishes.size());
@@ -64,7 +65,8 @@ protected:
 
 TEST_F(Rule, EveryStationWithItsDistanceFromTheNutOrTheBox)
 {
-    for (const Station& s : layout().stations) EXPECT_FALSE(wordsAt(s.x).isEmpty()) << s.id;
+    for (const Station& s : layout().stations)
+        EXPECT_FALSE(wordsAt(s.x).isEmpty()) << s.id;
     EXPECT_TRUE(wordsAt(layout().nutX).endsWith("0 mm"));
     EXPECT_TRUE(wordsAt(layout().saddleX).endsWith("635 mm")) << wordsAt(layout().saddleX).toStdString();
 

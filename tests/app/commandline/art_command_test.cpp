@@ -19,16 +19,18 @@ TEST_F(ArtCommand, GivesSizeAreasAndUses)
     EXPECT_EQ(json[QStringLiteral("cutArea")][QStringLiteral("unit")].toString(), QStringLiteral("mm2"));
     EXPECT_EQ(json[QStringLiteral("outlines")].toArray().size(), 1);
     EXPECT_EQ(json[QStringLiteral("paints")].toArray().size(), 1);
-    EXPECT_EQ(json[QStringLiteral("paints")].toArray()[0].toObject()[QStringLiteral("use")].toString(), QStringLiteral("cut"));
+    EXPECT_EQ(json[QStringLiteral("paints")].toArray()[0].toObject()[QStringLiteral("use")].toString(),
+              QStringLiteral("cut"));
     EXPECT_TRUE(json[QStringLiteral("sizeFromFile")].toBool());
     EXPECT_EQ(ran.err, "") << "nothing to remark on";
 }
 
 TEST_F(ArtCommand, TellsAnIslandFromAnOutline)
 {
-    const QString ring = file("ring.svg",
-                              "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='60mm' viewBox='0 0 60 60'>"
-                              "<path fill-rule='evenodd' d='M0 0H60V60H0Z M20 20H40V40H20Z'/></svg>");
+    const QString ring =
+        file("ring.svg",
+             "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='60mm' viewBox='0 0 60 60'>"
+             "<path fill-rule='evenodd' d='M0 0H60V60H0Z M20 20H40V40H20Z'/></svg>");
     const QJsonObject json = run({QStringLiteral("art"), ring, QStringLiteral("--json")}).json();
     EXPECT_NEAR(json[QStringLiteral("cutArea")][QStringLiteral("value")].toDouble(), 3600 - 400, 0.5);
     int islands = 0;
@@ -48,26 +50,35 @@ TEST_F(ArtCommand, WithoutPhysicalSizeTakesAndNames96PerInch)
     EXPECT_TRUE(usual.says("50.8")) << usual.err.toStdString();
     EXPECT_FALSE(usual.json()[QStringLiteral("sizeFromFile")].toBool());
 
-    const auto at72 = run({QStringLiteral("art"), bare, QStringLiteral("--per-inch"), QStringLiteral("72"), QStringLiteral("--json")});
-    EXPECT_NEAR(at72.json()[QStringLiteral("size")][QStringLiteral("width")].toDouble(), 192.0 / 72 * 25.4, 1e-3);
+    const auto at72 = run({QStringLiteral("art"), bare, QStringLiteral("--per-inch"), QStringLiteral("72"),
+                           QStringLiteral("--json")});
+    EXPECT_NEAR(at72.json()[QStringLiteral("size")][QStringLiteral("width")].toDouble(), 192.0 / 72 * 25.4,
+                1e-3);
     EXPECT_EQ(at72.err, "");
-    const auto wide = run({QStringLiteral("art"), bare, QStringLiteral("--wide"), QStringLiteral("3 1/2 in"), QStringLiteral("--json")});
+    const auto wide = run({QStringLiteral("art"), bare, QStringLiteral("--wide"), QStringLiteral("3 1/2 in"),
+                           QStringLiteral("--json")});
     EXPECT_NEAR(wide.json()[QStringLiteral("size")][QStringLiteral("width")].toDouble(), 88.9, 1e-3);
 }
 
 TEST_F(ArtCommand, RefusesWhatIsNoDrawing)
 {
-    for (const QByteArray& content : {QByteArray(), QByteArray("no drawing"), QByteArray("<svg"), QByteArray("<html/>"),
-                                      QByteArray("<svg xmlns='http://www.w3.org/2000/svg'/>"), QByteArray(1000, '\0')}) {
+    for (const QByteArray& content :
+         {QByteArray(), QByteArray("no drawing"), QByteArray("<svg"), QByteArray("<html/>"),
+          QByteArray("<svg xmlns='http://www.w3.org/2000/svg'/>"), QByteArray(1000, '\0')}) {
         const auto ran = run({QStringLiteral("art"), file("bad.svg", content)});
         EXPECT_EQ(ran.code, 2) << content.toStdString();
         EXPECT_TRUE(ran.says("bad.svg")) << ran.err.toStdString();
         EXPECT_EQ(ran.out, "");
     }
     EXPECT_EQ(run({QStringLiteral("art")}).code, 2);
-    EXPECT_EQ(run({QStringLiteral("art"), squareFile(), QStringLiteral("--per-inch"), QStringLiteral("0")}).code, 2);
-    EXPECT_EQ(run({QStringLiteral("art"), squareFile(), QStringLiteral("--per-inch"), QStringLiteral("many")}).code, 2);
-    EXPECT_EQ(run({QStringLiteral("art"), squareFile(), QStringLiteral("--wide"), QStringLiteral("-3")}).code, 2);
+    EXPECT_EQ(
+        run({QStringLiteral("art"), squareFile(), QStringLiteral("--per-inch"), QStringLiteral("0")}).code,
+        2);
+    EXPECT_EQ(
+        run({QStringLiteral("art"), squareFile(), QStringLiteral("--per-inch"), QStringLiteral("many")}).code,
+        2);
+    EXPECT_EQ(run({QStringLiteral("art"), squareFile(), QStringLiteral("--wide"), QStringLiteral("-3")}).code,
+              2);
 }
 
 }  // namespace

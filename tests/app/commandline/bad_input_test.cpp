@@ -16,14 +16,10 @@ TEST_F(BadInput, SaysWhatIsTheMatterWithAPlan)
         const char* says;
     };
     const Case cases[] = {
-        {path("missing.lidplan"), "no such file"},
-        {m_folder.path(), "no ordinary file"},
-        {file("empty.lidplan", ""), "empty.lidplan"},
-        {file("words.lidplan", "hello"), "words.lidplan"},
-        {file("list.lidplan", "[1, 2"), "list.lidplan"},
-        {QStringLiteral("/dev/zero"), "no ordinary file"},
-        {QStringLiteral("/dev/stdin"), "no ordinary file"},
-        {QStringLiteral("-"), "no such file"},
+        {path("missing.lidplan"), "no such file"},          {m_folder.path(), "no ordinary file"},
+        {file("empty.lidplan", ""), "empty.lidplan"},       {file("words.lidplan", "hello"), "words.lidplan"},
+        {file("list.lidplan", "[1, 2"), "list.lidplan"},    {QStringLiteral("/dev/zero"), "no ordinary file"},
+        {QStringLiteral("/dev/stdin"), "no ordinary file"}, {QStringLiteral("-"), "no such file"},
     };
     for (const Case& c : cases) {
         for (const char* command : {"findings", "values"}) {
@@ -51,7 +47,8 @@ TEST_F(BadInput, NearSpellingsAreOffered)
     EXPECT_TRUE(run({QStringLiteral("findings"), QStringLiteral("--josn")}).says("did you mean --json?"));
     EXPECT_TRUE(run({QStringLiteral("--hlep")}).says("did you mean --help?"));
     EXPECT_TRUE(run({QStringLiteral("help"), QStringLiteral("papper")}).says("did you mean paper?"));
-    const auto key = run({QStringLiteral("values"), QStringLiteral("--set"), QStringLiteral("box.lenght=300")});
+    const auto key =
+        run({QStringLiteral("values"), QStringLiteral("--set"), QStringLiteral("box.lenght=300")});
     EXPECT_EQ(key.code, 2);
     EXPECT_TRUE(key.says("box.length")) << key.err.toStdString();
     EXPECT_TRUE(key.says("--set box.lenght=300")) << key.err.toStdString();
@@ -59,10 +56,12 @@ TEST_F(BadInput, NearSpellingsAreOffered)
 
 TEST_F(BadInput, SettingsThatCannotBe)
 {
-    for (const char* setting : {"box.length", "=3", "box.length=", "box.length=long", "box.length=1e9", "box.length=nan",
-                                "box.length=5 pigs", "lid.seat=upside-down", "strings.count=2.5", "art.1.x=3",
-                                "hole.count=9999", "box.shape=7", "neck.width=\xff"}) {
-        const auto ran = run({QStringLiteral("values"), QStringLiteral("--set"), QString::fromLatin1(setting)});
+    for (const char* setting :
+         {"box.length", "=3", "box.length=", "box.length=long", "box.length=1e9", "box.length=nan",
+          "box.length=5 pigs", "lid.seat=upside-down", "strings.count=2.5", "art.1.x=3", "hole.count=9999",
+          "box.shape=7", "neck.width=\xff"}) {
+        const auto ran =
+            run({QStringLiteral("values"), QStringLiteral("--set"), QString::fromLatin1(setting)});
         EXPECT_EQ(ran.code, 2) << setting;
         EXPECT_EQ(ran.out, "") << setting;
         EXPECT_TRUE(ran.err.startsWith("lidwright: --set ")) << ran.err.toStdString();
@@ -93,10 +92,14 @@ TEST_F(BadInput, HelpAndVersionNeedNothing)
 TEST_F(BadInput, DrawingsThatCannotBe)
 {
     EXPECT_EQ(run({QStringLiteral("findings"), QStringLiteral("--art"), path("none.svg")}).code, 2);
-    const auto key = run({QStringLiteral("findings"), QStringLiteral("--art"), squareFile() + QStringLiteral(",trun=3")});
+    const auto key =
+        run({QStringLiteral("findings"), QStringLiteral("--art"), squareFile() + QStringLiteral(",trun=3")});
     EXPECT_EQ(key.code, 2);
     EXPECT_TRUE(key.says("turn")) << key.err.toStdString();
-    EXPECT_EQ(run({QStringLiteral("findings"), QStringLiteral("--art"), squareFile() + QStringLiteral(",x=far")}).code, 2);
+    EXPECT_EQ(
+        run({QStringLiteral("findings"), QStringLiteral("--art"), squareFile() + QStringLiteral(",x=far")})
+            .code,
+        2);
 }
 
 }  // namespace

@@ -31,8 +31,9 @@ TEST_F(PaperCommand, WritesWithoutADisplay)
 
 TEST_F(PaperCommand, TakesTheChosenTemplatesPaperAndCorrection)
 {
-    EXPECT_EQ(paper({QStringLiteral("--size"), QStringLiteral("letter"), QStringLiteral("--only"), QStringLiteral("head-wall"),
-                     QStringLiteral("--correct-x"), QStringLiteral("1.01"), QStringLiteral("--correct-y"), QStringLiteral("0.99")})
+    EXPECT_EQ(paper({QStringLiteral("--size"), QStringLiteral("letter"), QStringLiteral("--only"),
+                     QStringLiteral("head-wall"), QStringLiteral("--correct-x"), QStringLiteral("1.01"),
+                     QStringLiteral("--correct-y"), QStringLiteral("0.99")})
                   .code,
               0);
     const auto boxes = testing::mediaBoxes(path("t.pdf"));
@@ -43,7 +44,10 @@ TEST_F(PaperCommand, TakesTheChosenTemplatesPaperAndCorrection)
     EXPECT_GE(testing::countOf(strokes, 101, true), 1);
     EXPECT_GE(testing::countOf(strokes, 99, false), 1);
 
-    EXPECT_EQ(paper({QStringLiteral("--size"), QStringLiteral("roll"), QStringLiteral("--only"), QStringLiteral("tail-wall,lid")}).code, 0);
+    EXPECT_EQ(paper({QStringLiteral("--size"), QStringLiteral("roll"), QStringLiteral("--only"),
+                     QStringLiteral("tail-wall,lid")})
+                  .code,
+              0);
     EXPECT_EQ(testing::mediaBoxes(path("t.pdf")).size(), 2U) << "a roll has no cover";
 }
 
@@ -57,12 +61,15 @@ TEST_F(PaperCommand, WarnsWhenSomethingIsWrongWithThePlan)
 TEST_F(PaperCommand, RefusesBadWords)
 {
     EXPECT_TRUE(paper({QStringLiteral("--size"), QStringLiteral("leter")}).says("did you mean letter?"));
-    EXPECT_TRUE(paper({QStringLiteral("--only"), QStringLiteral("lid,headwall")}).says("did you mean head-wall?"));
-    for (const QStringList& words :
-         {QStringList{QStringLiteral("--size"), QStringLiteral("a0")}, QStringList{QStringLiteral("--only"), QString()},
-          QStringList{QStringLiteral("--overlap"), QStringLiteral("1 m")}, QStringList{QStringLiteral("--overlap"), QStringLiteral("x")},
-          QStringList{QStringLiteral("--correct-x"), QStringLiteral("0.5")}, QStringList{QStringLiteral("--correct-y"), QStringLiteral("nan")},
-          QStringList{path("no.lidplan")}}) {
+    EXPECT_TRUE(
+        paper({QStringLiteral("--only"), QStringLiteral("lid,headwall")}).says("did you mean head-wall?"));
+    for (const QStringList& words : {QStringList{QStringLiteral("--size"), QStringLiteral("a0")},
+                                     QStringList{QStringLiteral("--only"), QString()},
+                                     QStringList{QStringLiteral("--overlap"), QStringLiteral("1 m")},
+                                     QStringList{QStringLiteral("--overlap"), QStringLiteral("x")},
+                                     QStringList{QStringLiteral("--correct-x"), QStringLiteral("0.5")},
+                                     QStringList{QStringLiteral("--correct-y"), QStringLiteral("nan")},
+                                     QStringList{path("no.lidplan")}}) {
         const auto ran = paper(words);
         EXPECT_EQ(ran.code, 2) << words.join(QLatin1Char(' ')).toStdString();
         EXPECT_FALSE(ran.err.isEmpty());

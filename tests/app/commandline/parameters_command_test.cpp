@@ -11,7 +11,9 @@ using testing::run;
 
 TEST(ParametersCommand, ListsTheWholeCatalogue)
 {
-    const QJsonArray rows = run({QStringLiteral("parameters"), QStringLiteral("--json")}).json()[QStringLiteral("parameters")].toArray();
+    const QJsonArray rows = run({QStringLiteral("parameters"), QStringLiteral("--json")})
+                                .json()[QStringLiteral("parameters")]
+                                .toArray();
     ASSERT_EQ(static_cast<std::size_t>(rows.size()), catalogue().size());
     qsizetype i = 0;
     for (const Parameter& p : catalogue()) {
@@ -19,10 +21,12 @@ TEST(ParametersCommand, ListsTheWholeCatalogue)
         EXPECT_EQ(row[QStringLiteral("key")].toString().toStdString(), p.key);
         EXPECT_EQ(row[QStringLiteral("help")].toString().toStdString(), p.help);
         EXPECT_TRUE(row.contains(QStringLiteral("default"))) << p.key;
-        EXPECT_EQ(static_cast<std::size_t>(row[QStringLiteral("choices")].toArray().size()), p.choices.size()) << p.key;
+        EXPECT_EQ(static_cast<std::size_t>(row[QStringLiteral("choices")].toArray().size()), p.choices.size())
+            << p.key;
         if (p.quantity == Quantity::Length) {
             EXPECT_EQ(row[QStringLiteral("unit")].toString(), QStringLiteral("mm"));
-            EXPECT_EQ(row[QStringLiteral("default")].toDouble(), std::get<double>(defaultValue(p))) << "exactly";
+            EXPECT_EQ(row[QStringLiteral("default")].toDouble(), std::get<double>(defaultValue(p)))
+                << "exactly";
             EXPECT_EQ(row[QStringLiteral("least")].toDouble(), p.least);
             EXPECT_EQ(row[QStringLiteral("most")].toDouble(), p.most);
         }
@@ -34,8 +38,9 @@ TEST(ParametersCommand, DefaultsCanBeSetAgain)
     // What the catalogue calls a default is what --set takes, and changes nothing.
     const auto before = run({QStringLiteral("values"), QStringLiteral("--json")});
     QStringList words{QStringLiteral("values"), QStringLiteral("--json")};
-    for (const QJsonValue& row :
-         run({QStringLiteral("parameters"), QStringLiteral("--json")}).json()[QStringLiteral("parameters")].toArray()) {
+    for (const QJsonValue& row : run({QStringLiteral("parameters"), QStringLiteral("--json")})
+                                     .json()[QStringLiteral("parameters")]
+                                     .toArray()) {
         const QString key = row[QStringLiteral("key")].toString();
         if (key.contains(QLatin1Char('#'))) continue;
         const QJsonValue standard = row[QStringLiteral("default")];

@@ -15,9 +15,10 @@ TEST_F(PictureCommand, DrawsEveryViewAsPng)
 {
     QList<QImage> seen;
     for (const char* view : {"all", "top", "under", "side", "head-end", "tail-end"}) {
-        const auto ran = run({QStringLiteral("picture"), QStringLiteral("-o"), path("v.png"), QStringLiteral("--view"),
-                              QLatin1String(view), QStringLiteral("--width"), QStringLiteral("700"), QStringLiteral("--art"),
-                              squareFile() + QStringLiteral(",x=90,y=60,scale=0.5")});
+        const auto ran =
+            run({QStringLiteral("picture"), QStringLiteral("-o"), path("v.png"), QStringLiteral("--view"),
+                 QLatin1String(view), QStringLiteral("--width"), QStringLiteral("700"),
+                 QStringLiteral("--art"), squareFile() + QStringLiteral(",x=90,y=60,scale=0.5")});
         EXPECT_EQ(ran.code, 0) << ran.err.toStdString();
         const QImage image(path("v.png"));
         EXPECT_EQ(image.width(), 700) << view;
@@ -35,7 +36,10 @@ TEST_F(PictureCommand, DrawsEveryViewAsPng)
 
 TEST_F(PictureCommand, WritesSvgInMillimetres)
 {
-    EXPECT_EQ(run({QStringLiteral("picture"), QStringLiteral("-o"), path("v.svg"), QStringLiteral("--view"), QStringLiteral("top")}).code, 0);
+    EXPECT_EQ(run({QStringLiteral("picture"), QStringLiteral("-o"), path("v.svg"), QStringLiteral("--view"),
+                   QStringLiteral("top")})
+                  .code,
+              0);
     QFile file(path("v.svg"));
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     QXmlStreamReader reader(&file);
@@ -51,7 +55,8 @@ TEST_F(PictureCommand, WritesSvgInMillimetres)
 
 TEST_F(PictureCommand, SettingsShow)
 {
-    const QStringList base{QStringLiteral("picture"), QStringLiteral("-o"), path("v.svg"), QStringLiteral("--view"), QStringLiteral("top")};
+    const QStringList base{QStringLiteral("picture"), QStringLiteral("-o"), path("v.svg"),
+                           QStringLiteral("--view"), QStringLiteral("top")};
     const auto drawn = [&](const QStringList& more) {
         EXPECT_EQ(run(base + more).code, 0);
         QFile file(path("v.svg"));
@@ -73,9 +78,11 @@ TEST_F(PictureCommand, RefusesBadWords)
     refused({}, "-o");
     refused({QStringLiteral("-o"), path("v.gif")}, ".png");
     refused({QStringLiteral("-o"), path("v")}, ".png");
-    refused({QStringLiteral("-o"), path("v.png"), QStringLiteral("--view"), QStringLiteral("topp")}, "did you mean top?");
+    refused({QStringLiteral("-o"), path("v.png"), QStringLiteral("--view"), QStringLiteral("topp")},
+            "did you mean top?");
     for (const char* width : {"0", "-5", "1e9", "wide", "nan"})
-        refused({QStringLiteral("-o"), path("v.png"), QStringLiteral("--width"), QLatin1String(width)}, "pixels");
+        refused({QStringLiteral("-o"), path("v.png"), QStringLiteral("--width"), QLatin1String(width)},
+                "pixels");
     refused({QStringLiteral("-o"), path("no/folder/v.png")}, "v.png");
     EXPECT_FALSE(QFile::exists(path("v.png")));
 }

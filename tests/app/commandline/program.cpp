@@ -10,8 +10,8 @@ QJsonObject Ran::json() const
 {
     QJsonParseError error;
     const QJsonDocument document = QJsonDocument::fromJson(out, &error);
-    EXPECT_EQ(error.error, QJsonParseError::NoError)
-        << error.errorString().toStdString() << " at " << error.offset << " of " << out.left(400).toStdString();
+    EXPECT_EQ(error.error, QJsonParseError::NoError) << error.errorString().toStdString() << " at "
+                                                     << error.offset << " of " << out.left(400).toStdString();
     EXPECT_TRUE(document.isObject());
     return document.object();
 }

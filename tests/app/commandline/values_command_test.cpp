@@ -11,7 +11,8 @@ using testing::run;
 double value(const QJsonObject& json, const char* key)
 {
     for (const QJsonValue& row : json[QStringLiteral("values")].toArray())
-        if (row[QStringLiteral("key")].toString() == QLatin1String(key)) return row[QStringLiteral("value")].toDouble();
+        if (row[QStringLiteral("key")].toString() == QLatin1String(key))
+            return row[QStringLiteral("value")].toDouble();
     ADD_FAILURE() << "no " << key;
     return 0;
 }
@@ -30,19 +31,24 @@ class ValuesCommand : public testing::ProgramTest {};
 TEST_F(ValuesCommand, ASettingChangesWhatFollowsFromIt)
 {
     const double before = value(valuesWith({}), "saddle.x");
-    const double after = value(valuesWith({QStringLiteral("--set"), QStringLiteral("scale.length=650")}), "saddle.x");
-    EXPECT_NEAR(after - before, 15, 1e-9) << "nut held to the box, so the saddle moves by what the scale grew";
-    EXPECT_NEAR(value(valuesWith({QStringLiteral("--set"), QStringLiteral("box.length=12 1/4 in")}), "box.body-length"),
+    const double after =
+        value(valuesWith({QStringLiteral("--set"), QStringLiteral("scale.length=650")}), "saddle.x");
+    EXPECT_NEAR(after - before, 15, 1e-9)
+        << "nut held to the box, so the saddle moves by what the scale grew";
+    EXPECT_NEAR(value(valuesWith({QStringLiteral("--set"), QStringLiteral("box.length=12 1/4 in")}),
+                      "box.body-length"),
                 12.25 * 25.4, 1e-9);
 }
 
 TEST_F(ValuesCommand, BareNumbersAreInThePlansUnit)
 {
     const QString length = QStringLiteral("--set");
-    EXPECT_NEAR(value(valuesWith({length, QStringLiteral("sheet.unit=inch"), length, QStringLiteral("box.length=13")}),
+    EXPECT_NEAR(value(valuesWith({length, QStringLiteral("sheet.unit=inch"), length,
+                                  QStringLiteral("box.length=13")}),
                       "box.body-length"),
                 13 * 25.4, 1e-9);
-    EXPECT_NEAR(value(valuesWith({length, QStringLiteral("box.length=313"), length, QStringLiteral("sheet.unit=inch")}),
+    EXPECT_NEAR(value(valuesWith({length, QStringLiteral("box.length=313"), length,
+                                  QStringLiteral("sheet.unit=inch")}),
                       "box.body-length"),
                 313, 1e-9);
 }

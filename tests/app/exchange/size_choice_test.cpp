@@ -30,7 +30,7 @@ TEST(SizeChoice, EachChoiceSaysWhatSizeComesOfIt)
     // 480 units: 5 in at 96, 5 1/3 in at 90, 6 2/3 in at 72 to the inch.
     EXPECT_TRUE(choice.unitsButton(96)->text().contains(QLatin1String("127")))
         << choice.unitsButton(96)->text().toStdString();
-    EXPECT_TRUE(choice.unitsButton(96)->text().contains(QLatin1String("5 \u00d7 2 1/2 in")));
+    EXPECT_TRUE(choice.unitsButton(96)->text().contains(QString::fromUtf8("5 \u00d7 2 1/2 in")));
     EXPECT_TRUE(choice.unitsButton(90)->text().contains(QLatin1String("135.5")));
     EXPECT_TRUE(choice.unitsButton(72)->text().contains(QLatin1String("169.3")));
 

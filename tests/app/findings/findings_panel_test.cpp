@@ -121,6 +121,25 @@ TEST(FindingsPanel, GoodOnesAreFoldedUntilAskedFor)
     EXPECT_EQ(p.panel->cards().size(), before);
 }
 
+TEST(FindingsPanel, TheFoldStaysBetweenWhatIsToMendAndWhatIsGood)
+{
+    Panel p;
+    p.fold()->setChecked(true);
+    const auto check = [&p] {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+        for (const FindingCard* card : p.panel->cards())
+            EXPECT_EQ(card->finding().verdict == Verdict::Good, card->y() > p.fold()->y())
+                << card->accessibleName().toStdString();
+    };
+    check();
+    // One thing after the other is mended, so that the border moves through the list.
+    for (const Edit& edit : {Edit{"neck.blank-length", 1000.0}, Edit{"fretboard.blank-length", 480.0},
+                             Edit{"hole.count", 0.0}}) {
+        ASSERT_TRUE(p.document.edit({edit}, QStringLiteral("Mend")));
+        check();
+    }
+}
+
 TEST(FindingsPanel, ARemedyIsAppliedByMouseAndCanBeUndone)
 {
     Panel p;

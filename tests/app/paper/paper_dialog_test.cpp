@@ -91,7 +91,8 @@ TEST_F(PaperDialogTest, ReadsTheOverlapAsMakersWriteIt)
     type(overlap, "nonsense");
     EXPECT_TRUE(overlap->hasError());
     EXPECT_DOUBLE_EQ(m_dialog->job().overlap, 12.7);
-    EXPECT_FALSE(m_dialog->savePdfAs(m_folder.filePath(QStringLiteral("t.pdf")))) << "not while a number is unreadable";
+    EXPECT_FALSE(m_dialog->savePdfAs(m_folder.filePath(QStringLiteral("t.pdf"))))
+        << "not while a number is unreadable";
     type(overlap, "400 mm");
     EXPECT_EQ(preview()->pages().pages.size(), 0U) << "no such overlap";
 }
@@ -103,7 +104,8 @@ TEST_F(PaperDialogTest, TurnsPagesByKeysAndMap)
     EXPECT_EQ(pages->page(), 0);
     QTest::keyClick(pages, Qt::Key_PageDown);
     EXPECT_EQ(pages->page(), 1);
-    EXPECT_TRUE(pages->accessibleDescription().contains(QLatin1String("Lid, A1"))) << pages->pageText().toStdString();
+    EXPECT_TRUE(pages->accessibleDescription().contains(QLatin1String("Lid, A1")))
+        << pages->pageText().toStdString();
     QTest::keyClick(pages, Qt::Key_End);
     const int last = static_cast<int>(pages->pages().pages.size()) - 1;
     EXPECT_EQ(pages->page(), last);
@@ -178,7 +180,9 @@ TEST_F(PaperDialogTest, PrintsTheSamePagesTrueToSize)
     const auto boxes = testing::mediaBoxes(path);
     ASSERT_EQ(boxes.size(), preview()->pages().pages.size());
     for (std::size_t i = 0; i < boxes.size(); ++i)
-        EXPECT_EQ(boxes[i].x > boxes[i].y, preview()->pages().pages[i].width > preview()->pages().pages[i].height) << i;
+        EXPECT_EQ(boxes[i].x > boxes[i].y,
+                  preview()->pages().pages[i].width > preview()->pages().pages[i].height)
+            << i;
     const auto rulers = testing::strokesOf(path, 1);
     const auto tile = testing::strokesOf(path, 2);
     for (const bool level : {true, false}) {
@@ -212,8 +216,8 @@ TEST_F(PaperDialogTest, EveryControlHasANameAndATip)
         const bool hasName = !widget->accessibleName().isEmpty() || (button && !button->text().isEmpty()) ||
                              (group && !group->title().isEmpty());
         EXPECT_TRUE(hasName) << widget->metaObject()->className();
-        EXPECT_FALSE(widget->toolTip().isEmpty()) << widget->metaObject()->className() << " "
-                                                  << widget->accessibleName().toStdString();
+        EXPECT_FALSE(widget->toolTip().isEmpty())
+            << widget->metaObject()->className() << " " << widget->accessibleName().toStdString();
     }
 }
 

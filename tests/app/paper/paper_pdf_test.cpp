@@ -93,7 +93,8 @@ TEST_F(PaperPdf, NothingReachesIntoTheMargin)
         const int margin = 37;
         for (int y = 0; y < page.height(); ++y) {
             for (int x = 0; x < page.width(); ++x) {
-                const bool inside = x >= margin && y >= margin && x < page.width() - margin && y < page.height() - margin;
+                const bool inside =
+                    x >= margin && y >= margin && x < page.width() - margin && y < page.height() - margin;
                 if (inside) continue;
                 ASSERT_EQ(qGray(page.pixel(x, y)), 255) << x << ", " << y;
             }
@@ -104,7 +105,8 @@ TEST_F(PaperPdf, NothingReachesIntoTheMargin)
 TEST_F(PaperPdf, SaysWhichPageIsWhich)
 {
     const QString path = written(testing::largePlan(), {});
-    const auto text = testing::runTool(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    const auto text =
+        testing::runTool(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
     const QString all = QString::fromUtf8(text.out);
     const auto pages = composePages(testing::largePlan(), {});
     const auto count = static_cast<int>(pages->pages.size());
@@ -135,9 +137,11 @@ TEST_F(PaperPdf, TotalLengthLinesCrossEveryJoint)
         EXPECT_NEAR(length, std::round(length), 1e-9) << "easily found on a ruler";
         const Bounds box = bounds(stroke->points);
         for (int c = 0; c + 1 < tiling.columns; ++c)
-            if (box.minX < tiling.jointX(c) && box.maxX > tiling.jointX(c)) columnCrossed[static_cast<std::size_t>(c)] = true;
+            if (box.minX < tiling.jointX(c) && box.maxX > tiling.jointX(c))
+                columnCrossed[static_cast<std::size_t>(c)] = true;
         for (int r = 0; r + 1 < tiling.rows; ++r)
-            if (box.minY < tiling.jointY(r) && box.maxY > tiling.jointY(r)) rowCrossed[static_cast<std::size_t>(r)] = true;
+            if (box.minY < tiling.jointY(r) && box.maxY > tiling.jointY(r))
+                rowCrossed[static_cast<std::size_t>(r)] = true;
     }
     EXPECT_EQ(std::count(columnCrossed.begin(), columnCrossed.end(), false), 0);
     EXPECT_EQ(std::count(rowCrossed.begin(), rowCrossed.end(), false), 0);
@@ -176,9 +180,11 @@ TEST_F(PaperPdf, ReplacesAFileOnlyByACompleteOne)
     EXPECT_EQ(writePaperPdf(Plan{}, {}, path).toStdString(), "");
     ASSERT_TRUE(old.open(QIODevice::ReadOnly));
     EXPECT_TRUE(old.readAll().startsWith("%PDF-"));
-    EXPECT_FALSE(writePaperPdf(Plan{}, {}, m_folder.filePath(QStringLiteral("no/such/folder/t.pdf"))).isEmpty());
+    EXPECT_FALSE(
+        writePaperPdf(Plan{}, {}, m_folder.filePath(QStringLiteral("no/such/folder/t.pdf"))).isEmpty());
     EXPECT_FALSE(writePaperPdf(Plan{}, {}, m_folder.path()).isEmpty());
-    EXPECT_EQ(QDir(m_folder.path()).entryList(QDir::Files | QDir::Hidden).size(), 1) << "nothing is left lying about";
+    EXPECT_EQ(QDir(m_folder.path()).entryList(QDir::Files | QDir::Hidden).size(), 1)
+        << "nothing is left lying about";
 }
 
 TEST_F(PaperPdf, TheMeasuringPageSaysWhatItsLinesAre)

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/plan/plan.h"
-
 #include "tests/support/plans.h"
+
+#include "core/plan/plan.h"
 
 /// Plans whose templates are worth printing.
 namespace lidwright::testing {

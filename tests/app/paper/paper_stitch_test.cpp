@@ -1,4 +1,5 @@
-// Glues the tiles of a PDF together with the eyes of another program and compares them with the undivided sheet.
+// Glues the tiles of a PDF together with the eyes of another program and compares them with the undivided
+// sheet.
 #include "app/paper/paper_pages.h"
 #include "tests/app/paper/paper_plans.h"
 #include "tests/app/paper/pdf_tools.h"
@@ -10,8 +11,8 @@ namespace {
 
 constexpr int kDpi = 150;
 constexpr double kDotsPerMm = kDpi / 25.4;
-// The drawing's black lines have dots darker than kDark wherever they run; grey marks have none so dark. Where a
-// grey mark crosses a line or the dots fall otherwise, a line still is darker than kGrey.
+// The drawing's black lines have dots darker than kDark wherever they run; grey marks have none so dark.
+// Where a grey mark crosses a line or the dots fall otherwise, a line still is darker than kGrey.
 constexpr int kDark = 75;
 constexpr int kGrey = 170;
 
@@ -160,7 +161,8 @@ TEST(PaperStitch, CrossesLieAtTheSamePlacesOnBothSidesOfAJoint)
                 // A cross that lies well within the other page's window is drawn there too.
                 if (!lid.tiling->tiles[j].window.grown(-3).contains(p)) continue;
                 const auto others = crosses(j);
-                EXPECT_TRUE(std::any_of(others.begin(), others.end(), [&](Point q) { return distance(p, q) < 1e-6; }))
+                EXPECT_TRUE(
+                    std::any_of(others.begin(), others.end(), [&](Point q) { return distance(p, q) < 1e-6; }))
                     << p.x << ", " << p.y;
                 ++shared;
             }

@@ -63,7 +63,8 @@ Output runTool(const QString& program, const QStringList& arguments)
     const QString path = QStandardPaths::findExecutable(program);
     if (path.isEmpty()) {
         const char* package = program == QLatin1String("qpdf") ? "qpdf" : "poppler-utils";
-        ADD_FAILURE() << program.toStdString() << " is not installed: this test needs the package " << package;
+        ADD_FAILURE() << program.toStdString() << " is not installed: this test needs the package "
+                      << package;
         return output;
     }
     QProcess process;
@@ -82,13 +83,15 @@ Output runTool(const QString& program, const QStringList& arguments)
 std::vector<Segment> strokesOf(const QString& pdf, int page)
 {
     const QString number = QString::number(page);
-    const Output svg = runTool(QStringLiteral("pdftocairo"), {QStringLiteral("-svg"), QStringLiteral("-f"), number,
-                                                              QStringLiteral("-l"), number, pdf, QStringLiteral("-")});
+    const Output svg =
+        runTool(QStringLiteral("pdftocairo"), {QStringLiteral("-svg"), QStringLiteral("-f"), number,
+                                               QStringLiteral("-l"), number, pdf, QStringLiteral("-")});
     EXPECT_EQ(svg.code, 0) << svg.err.toStdString();
     std::vector<Segment> all;
     QXmlStreamReader reader(svg.out);
     while (!reader.atEnd()) {
-        if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != QLatin1String("path")) continue;
+        if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != QLatin1String("path"))
+            continue;
         const QString style = reader.attributes().value(QLatin1String("style")).toString();
         if (!style.contains(QLatin1String("stroke-width"))) continue;
         addPath(all, reader.attributes().value(QLatin1String("d")).toString(),
@@ -108,20 +111,23 @@ int countOf(const std::vector<Segment>& strokes, double length, bool level, doub
 std::vector<QImage> paintedPages(const QString& pdf, int dpi)
 {
     QTemporaryDir folder;
-    const Output painted = runTool(QStringLiteral("pdftoppm"), {QStringLiteral("-r"), QString::number(dpi),
-                                                                QStringLiteral("-gray"), pdf, folder.filePath(QStringLiteral("p"))});
+    const Output painted = runTool(QStringLiteral("pdftoppm"),
+                                   {QStringLiteral("-r"), QString::number(dpi), QStringLiteral("-gray"), pdf,
+                                    folder.filePath(QStringLiteral("p"))});
     EXPECT_EQ(painted.code, 0) << painted.err.toStdString();
     std::vector<QImage> pages;
     // The numbers are padded, so that the order of names is the order of pages.
-    for (const QString& name : QDir(folder.path()).entryList({QStringLiteral("p*.pgm")}, QDir::Files, QDir::Name))
+    for (const QString& name :
+         QDir(folder.path()).entryList({QStringLiteral("p*.pgm")}, QDir::Files, QDir::Name))
         pages.push_back(QImage(folder.filePath(name)).convertToFormat(QImage::Format_Grayscale8));
     return pages;
 }
 
 std::vector<Point> mediaBoxes(const QString& pdf)
 {
-    const Output info = runTool(QStringLiteral("pdfinfo"), {QStringLiteral("-box"), QStringLiteral("-f"), QStringLiteral("1"),
-                                                            QStringLiteral("-l"), QStringLiteral("1000"), pdf});
+    const Output info =
+        runTool(QStringLiteral("pdfinfo"), {QStringLiteral("-box"), QStringLiteral("-f"), QStringLiteral("1"),
+                                            QStringLiteral("-l"), QStringLiteral("1000"), pdf});
     static const QRegularExpression box(
         QStringLiteral("MediaBox:\\s+([0-9.]+)\\s+([0-9.]+)\\s+([0-9.]+)\\s+([0-9.]+)"));
     std::vector<Point> sizes;

@@ -37,7 +37,8 @@ protected:
 
 TEST_F(PdfWriter, TurnsPrintScalingOffAndStaysWhole)
 {
-    const auto pdf = pdfOf({pageWith(210, 297), pageWith(297, 210), pageWith(500, 250)}, QStringLiteral("Prüfung (1) \\ 2"));
+    const auto pdf = pdfOf({pageWith(210, 297), pageWith(297, 210), pageWith(500, 250)},
+                           QStringLiteral("Prüfung (1) \\ 2"));
     ASSERT_TRUE(pdf.ok()) << pdf.error().text();
     const QString path = written(*pdf);
     const auto checked = testing::runTool(QStringLiteral("qpdf"), {QStringLiteral("--check"), path});
@@ -51,7 +52,8 @@ TEST_F(PdfWriter, TurnsPrintScalingOffAndStaysWhole)
 
 TEST_F(PdfWriter, PagesHaveTheirPapersSizes)
 {
-    const auto pdf = pdfOf({pageWith(210, 297), pageWith(297, 210), pageWith(500, 250), pageWith(215.9, 279.4)}, {});
+    const auto pdf =
+        pdfOf({pageWith(210, 297), pageWith(297, 210), pageWith(500, 250), pageWith(215.9, 279.4)}, {});
     ASSERT_TRUE(pdf.ok());
     const std::vector<Point> boxes = testing::mediaBoxes(written(*pdf));
     // Qt rounds the page to whole points; what is on it is not rounded.
@@ -84,7 +86,8 @@ TEST_F(PdfWriter, RefusesWhatIsNoPdf)
          {QByteArray(), QByteArray("%PDF-1.4"), QByteArray("hello trailer startxref"),
           QByteArray("%PDF-1.4\ntrailer\n<< /Root 2 0 R >>\nstartxref\n5\n%%EOF"),
           QByteArray("%PDF-1.4\ntrailer\n<< /Root 2 0 R /Size 3 >>\nstartxref\n5\n%%EOF"),
-          QByteArray("%PDF-1.4\ntrailer\n<< /Root 99999999999999999999 0 R /Size 3 >>\nstartxref\n5\n%%EOF")}) {
+          QByteArray(
+              "%PDF-1.4\ntrailer\n<< /Root 99999999999999999999 0 R /Size 3 >>\nstartxref\n5\n%%EOF")}) {
         const auto result = withoutPrintScaling(bytes);
         ASSERT_FALSE(result.ok());
         EXPECT_FALSE(result.error().what.empty());

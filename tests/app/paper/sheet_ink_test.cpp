@@ -57,14 +57,18 @@ TEST(SheetInk, FindsTheFreestPlace)
     for (int round = 0; round < 20; ++round) {
         Sheet sheet;
         for (int i = 0; i < 5; ++i) {
-            sheet.elements.push_back(
-                {{}, "a", Stroke{{{place(random), place(random)}, {place(random), place(random)}}, false, LineKind::Visible}});
+            sheet.elements.push_back({{},
+                                      "a",
+                                      Stroke{{{place(random), place(random)}, {place(random), place(random)}},
+                                             false,
+                                             LineKind::Visible}});
         }
         const SheetInk ink(sheet);
         const Bounds part{0, 0, 200, 200};
         const Bounds found = InkMap(ink, part).freest(54, 54);
         EXPECT_NEAR(found.width(), 54, 1e-9);
-        EXPECT_TRUE(part.contains({found.minX, found.minY}) && part.grown(1e-9).contains({found.maxX, found.maxY}));
+        EXPECT_TRUE(part.contains({found.minX, found.minY}) &&
+                    part.grown(1e-9).contains({found.maxX, found.maxY}));
         // Wherever a box with some room to spare is free, a free one is found.
         bool someFree = false;
         for (double x = 0; x + 60 <= 200; x += 2)

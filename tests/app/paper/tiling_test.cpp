@@ -96,11 +96,13 @@ TEST(Tiling, LeavesOutTilesWithoutInkAndNeverAnyInk)
         for (const auto& line : lines) {
             for (int i = 0; i <= 100; ++i) {
                 const Point p = line[0] + (i / 100.0) * (line[1] - line[0]);
-                const bool shown = std::any_of(t->tiles.begin(), t->tiles.end(),
-                                               [&](const Tile& one) { return one.window.grown(1e-9).contains(p); });
+                const bool shown = std::any_of(t->tiles.begin(), t->tiles.end(), [&](const Tile& one) {
+                    return one.window.grown(1e-9).contains(p);
+                });
                 EXPECT_TRUE(shown) << p.x << ", " << p.y;
-                const bool kept = std::any_of(t->tiles.begin(), t->tiles.end(),
-                                              [&](const Tile& one) { return one.kept.grown(1e-9).contains(p); });
+                const bool kept = std::any_of(t->tiles.begin(), t->tiles.end(), [&](const Tile& one) {
+                    return one.kept.grown(1e-9).contains(p);
+                });
                 EXPECT_TRUE(kept) << p.x << ", " << p.y << " is cut away or covered everywhere";
             }
         }
@@ -112,7 +114,8 @@ TEST(Tiling, KeepsWoodTogether)
 {
     // A large board whose inner tiles hold no line: they are printed all the same.
     Sheet sheet = frame(1000, 1000);
-    EXPECT_LT(tiled(sheet)->tiles.size(), static_cast<std::size_t>(tiled(sheet)->rows * tiled(sheet)->columns));
+    EXPECT_LT(tiled(sheet)->tiles.size(),
+              static_cast<std::size_t>(tiled(sheet)->rows * tiled(sheet)->columns));
     sheet.elements.push_back({{}, "lid", Fill{{{0, 0}, {1000, 0}, {1000, 1000}, {0, 1000}}, FillKind::Wood}});
     const auto t = tiled(sheet);
     EXPECT_EQ(t->tiles.size(), static_cast<std::size_t>(t->rows * t->columns));

@@ -35,7 +35,12 @@ TEST_F(FirstStepsTest, AStepIsDoneWhenThePlanDiffersThere)
     document().undoStack().undo();
     EXPECT_FALSE(done(Step::Artwork));
 
-    window->files().openSample(QStringLiteral(":/samples/moon-kettle.lidplan"));
+    // Another plan is another start.
+    EXPECT_TRUE(whenAsked(click(QMessageBox::Discard), [this] {
+        window->files().openSample(QStringLiteral(":/samples/moon-kettle.lidplan"));
+    }));
+    for (int i = 0; i < FirstSteps::kSteps; ++i)
+        EXPECT_FALSE(done(static_cast<Step>(i))) << i;
 }
 
 TEST_F(FirstStepsTest, AStepLeadsToItsPlace)

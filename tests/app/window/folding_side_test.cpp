@@ -16,7 +16,7 @@ TEST_F(FoldingSides, FoldAwayAndComeBackAsWideAsTheyWere)
     EXPECT_TRUE(window->partsSide().folded());
     QApplication::processEvents();
     EXPECT_LT(window->partsSide().width(), 40);
-    EXPECT_GT(window->board().width(), board + 100);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return window->board().width() > board + 100; }, 3000));
     EXPECT_FALSE(action(Command::PartsSide)->isChecked());
     QTest::keyClick(window.get(), Qt::Key_F7);
     QApplication::processEvents();

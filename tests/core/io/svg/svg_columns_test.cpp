@@ -106,8 +106,9 @@ TEST(FillInColumns, KeepsHolesAndRectanglesThatShareASide)
 TEST(FillInColumns, TakesDegenerateRings)
 {
     EXPECT_TRUE(fillInColumns({}, FillRule::NonZero, 4).empty());
-    EXPECT_TRUE(fillInColumns({{}, {{1, 1}}, {{1, 1}, {2, 2}}, {{0, 0}, {5, 0}, {9, 0}}}, FillRule::NonZero, 4)
-                    .empty());
+    EXPECT_TRUE(
+        fillInColumns({{}, {{1, 1}}, {{1, 1}, {2, 2}}, {{0, 0}, {5, 0}, {9, 0}}}, FillRule::NonZero, 4)
+            .empty());
 }
 
 TEST(Clusters, TouchOnlyWithinAGroup)
