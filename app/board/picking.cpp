@@ -1,5 +1,7 @@
 #include "app/board/picking.h"
 
+#include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace lidwright {
@@ -34,30 +36,74 @@ bool inside(const Ring& ring, Point p)
     return in;
 }
 
-const Handle* nearestMark(const std::vector<PlacedHandle>& handles, Point sheet, double reach,
-                          const std::string& selected)
+struct NearMark {
+    const Handle* handle = nullptr;
+    double away = 0;  ///< mm
+};
+
+NearMark nearestMark(const std::vector<PlacedHandle>& handles, Point sheet, double reach,
+                     const std::string& selected)
 {
     for (const bool own : {true, false}) {
-        const Handle* best = nullptr;
-        double least = reach;
+        NearMark best{nullptr, reach};
         for (const PlacedHandle& h : handles) {
             if (!h.handle.mark || (h.handle.part == selected) != own) continue;
             // A square target, as the mark is seen.
             const double away = std::max(std::abs(h.sheet.x - sheet.x), std::abs(h.sheet.y - sheet.y));
-            if (away <= least) {
-                least = away;
-                best = &h.handle;
-            }
+            if (away <= best.away) best = {&h.handle, away};
         }
-        if (best) return best;
+        if (best.handle) return best;
     }
-    return nullptr;
+    return {};
 }
 
 const Handle* areaGrip(const std::vector<PlacedHandle>& handles, const std::string& part, View view)
 {
     for (const PlacedHandle& h : handles)
         if (!h.handle.mark && h.handle.part == part && h.handle.view == view) return &h.handle;
+    return nullptr;
+}
+
+/// The topmost area and the nearest line of a part at the point; null where there is none.
+struct UnderPoint {
+    const Element* area = nullptr;
+    const Element* line = nullptr;
+};
+
+UnderPoint partsAt(const BoardScene& scene, Point sheet, double lineReach)
+{
+    UnderPoint found;
+    double nearest = lineReach;
+    const auto& elements = scene.sheet().elements;
+    for (std::size_t i = elements.size(); i-- > 0;) {
+        const Element& e = elements[i];
+        if (e.part.empty() || !scene.boundsOf(i).grown(lineReach).contains(sheet)) continue;
+        if (const auto* fill = std::get_if<Fill>(&e.what)) {
+            if (!found.area && inside(fill->ring, sheet)) found.area = &e;
+        } else if (const auto* stroke = std::get_if<Stroke>(&e.what)) {
+            const double away = distanceToStroke(*stroke, sheet);
+            if (away < nearest) {
+                nearest = away;
+                found.line = &e;
+            }
+        }
+    }
+    return found;
+}
+
+/// The element whose editable dimension has its words at the point (painter units), or null.
+const Element* dimensionAt(const BoardScene& scene, QPointF at, const PaintLook& look)
+{
+    const auto& elements = scene.sheet().elements;
+    for (std::size_t i = elements.size(); i-- > 0;) {
+        const auto* d = std::get_if<Dimension>(&elements[i].what);
+        if (!d || d->key.empty()) continue;
+        const QRectF words = wordsOutline(*d, look).boundingRect();
+        // Small letters get the target that a hand can hit.
+        const double growX = std::max(4.0, (2 * kHandleReach - words.width()) / 2);
+        const double growY = std::max(0.0, (2 * kHandleReach - words.height()) / 2);
+        if (words.adjusted(-growX, -growY, growX, growY).contains(at)) return &elements[i];
+    }
     return nullptr;
 }
 
@@ -89,46 +135,23 @@ Picked pick(const BoardScene& scene, const std::vector<PlacedHandle>& handles, P
     const double pixel = 1 / look.scale;
     if (const PlacedView* view = scene.viewAt(sheet, kHandleReach * pixel)) picked.view = view->view;
 
-    if (const Handle* mark = nearestMark(handles, sheet, kHandleReach * pixel, selected)) {
-        picked.part = mark->part;
-        picked.view = mark->view;
-        picked.handle = *mark;
+    const UnderPoint under = partsAt(scene, sheet, kLineReach * pixel);
+    const Handle* grip =
+        under.area && picked.view ? areaGrip(handles, under.area->part, *picked.view) : nullptr;
+
+    const NearMark mark = nearestMark(handles, sheet, kHandleReach * pixel, selected);
+    if (mark.handle && (!grip || mark.away <= kMarkReach * pixel)) {
+        picked.part = mark.handle->part;
+        picked.view = mark.handle->view;
+        picked.handle = *mark.handle;
         return picked;
     }
-
-    const auto& elements = scene.sheet().elements;
-    const QPointF at = look.place(sheet);
-    for (std::size_t i = elements.size(); i-- > 0;) {
-        const auto* d = std::get_if<Dimension>(&elements[i].what);
-        if (!d || d->key.empty()) continue;
-        QRectF words = wordsOutline(*d, look).boundingRect();
-        // Small letters get the target that a hand can hit.
-        const double grow = std::max(0.0, 24 - words.height()) / 2;
-        if (words.adjusted(-4, -grow, 4, grow).contains(at)) {
-            picked.part = elements[i].part;
-            picked.dimension = *d;
-            return picked;
-        }
+    if (const Element* element = dimensionAt(scene, look.place(sheet), look)) {
+        picked.part = element->part;
+        picked.dimension = std::get<Dimension>(element->what);
+        return picked;
     }
-
-    const Element* area = nullptr;
-    const Element* line = nullptr;
-    double nearest = kLineReach * pixel;
-    for (std::size_t i = elements.size(); i-- > 0;) {
-        const Element& e = elements[i];
-        if (e.part.empty() || !scene.boundsOf(i).grown(kLineReach * pixel).contains(sheet)) continue;
-        if (const auto* fill = std::get_if<Fill>(&e.what)) {
-            if (!area && inside(fill->ring, sheet)) area = &e;
-        } else if (const auto* stroke = std::get_if<Stroke>(&e.what)) {
-            const double away = distanceToStroke(*stroke, sheet);
-            if (away < nearest) {
-                nearest = away;
-                line = &e;
-            }
-        }
-    }
-    const Handle* grip = area && picked.view ? areaGrip(handles, area->part, *picked.view) : nullptr;
-    const Element* hit = grip || !line ? area : line;
+    const Element* hit = grip || !under.line ? under.area : under.line;
     if (!hit) return picked;
     picked.part = hit->part;
     if (!grip && picked.view) grip = areaGrip(handles, hit->part, *picked.view);

@@ -26,6 +26,8 @@ struct Picked {
 
 /// Half the side of a handle's target: targets are 24 px wide (WCAG 2.2, success criterion 2.5.8).
 inline constexpr double kHandleReach = 12;
+/// Half the side of a mark as it is seen, px: nearer than this it always wins.
+inline constexpr double kMarkReach = 7;
 /// How near a line counts as pointed at, px.
 inline constexpr double kLineReach = 4;
 
@@ -33,7 +35,8 @@ inline constexpr double kLineReach = 4;
 std::vector<PlacedHandle> placedHandles(const BoardScene& scene, const Plan& plan, const Layout& layout);
 
 /// Finds what lies at the sheet point: marks of handles first (the selected part's before others), then the
-/// words of dimensions, then the parts. An area that can be taken hold of wins over lines that cross it.
+/// words of dimensions, then the parts. An area that can be taken hold of wins over lines that cross it and
+/// over the rim of a mark's target, so that a small part is not swallowed by its own marks.
 Picked pick(const BoardScene& scene, const std::vector<PlacedHandle>& handles, Point sheet,
             const PaintLook& look, const std::string& selected);
 

@@ -1,6 +1,10 @@
 #include "core/plan/artwork.h"
 
+#include <cmath>
+#include <cstddef>
 #include <cstdlib>
+#include <iterator>
+#include <utility>
 
 namespace lidwright {
 namespace {
@@ -34,6 +38,37 @@ ArtUse guessOf(const ArtPaint& paint)
     return ArtUse::Engraved;
 }
 
+/// What some successive runs do to whatever lies below them.
+struct Layer {
+    Region cut;
+    Region engraved;
+    Region wood;  ///< takes cuts and engraving below away
+};
+
+Region together(Region a, Region b)
+{
+    if (a.empty()) return b;
+    if (b.empty()) return a;
+    if (bounds(a).touches(bounds(b))) return unite(a, b);
+    std::move(b.rings.begin(), b.rings.end(), std::back_inserter(a.rings));
+    return a;
+}
+
+Region without(Region from, const Region& what)
+{
+    if (from.empty() || what.empty() || !bounds(from).touches(bounds(what))) return from;
+    return subtract(from, what);
+}
+
+Layer laid(Layer upper, Layer lower)
+{
+    Layer both;
+    both.cut = together(without(std::move(lower.cut), upper.wood), std::move(upper.cut));
+    both.engraved = together(without(std::move(lower.engraved), upper.wood), std::move(upper.engraved));
+    both.wood = together(std::move(lower.wood), std::move(upper.wood));
+    return both;
+}
+
 }  // namespace
 
 std::vector<ArtUse> firstGuess(const Artwork& art)
@@ -54,34 +89,30 @@ ArtAreas areas(const Artwork& art, const std::vector<ArtUse>& uses)
         const auto i = static_cast<std::size_t>(run.paint);
         return i < uses.size() ? uses[i] : ArtUse::Ignored;
     };
-    ArtAreas out;
+    std::vector<Layer> layers;
     std::vector<Region> group;
-    // Neighbouring runs of one use are united at once: the number of set operations is the number of changes.
     for (std::size_t i = 0; i < art.runs.size();) {
         const ArtUse use = useOf(art.runs[i]);
         group.clear();
         for (; i < art.runs.size() && useOf(art.runs[i]) == use; ++i)
             group.push_back(use == ArtUse::CutInside ? art.runs[i].enclosed : art.runs[i].painted);
         if (use == ArtUse::Ignored) continue;
-        const Region all = unite(group);
-        switch (use) {
-            case ArtUse::Cut:
-            case ArtUse::CutInside:
-                out.cut = out.cut.empty() ? all : unite(out.cut, all);
-                break;
-            case ArtUse::Engraved:
-                out.engraved = out.engraved.empty() ? all : unite(out.engraved, all);
-                break;
-            case ArtUse::Wood:
-                out.cut = subtract(out.cut, all);
-                out.engraved = subtract(out.engraved, all);
-                break;
-            case ArtUse::Ignored:
-                break;
-        }
+        Layer layer;
+        const bool cut = use == ArtUse::Cut || use == ArtUse::CutInside;
+        (cut ? layer.cut : use == ArtUse::Engraved ? layer.engraved : layer.wood) = unite(group);
+        layers.push_back(std::move(layer));
     }
-    if (!out.engraved.empty() && !out.cut.empty()) out.engraved = subtract(out.engraved, out.cut);
-    return out;
+    // Neighbours are laid together in pairs, then pairs of pairs: a drawing of n layers costs n log n.
+    while (layers.size() > 1) {
+        std::vector<Layer> fewer;
+        for (std::size_t i = 0; i < layers.size(); i += 2) {
+            const bool alone = i + 1 == layers.size();
+            fewer.push_back(alone ? std::move(layers[i]) : laid(std::move(layers[i + 1]), std::move(layers[i])));
+        }
+        layers = std::move(fewer);
+    }
+    if (layers.empty()) return {};
+    return {layers.front().cut, without(layers.front().engraved, layers.front().cut)};
 }
 
 }  // namespace lidwright
