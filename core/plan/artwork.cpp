@@ -107,7 +107,8 @@ ArtAreas areas(const Artwork& art, const std::vector<ArtUse>& uses)
         std::vector<Layer> fewer;
         for (std::size_t i = 0; i < layers.size(); i += 2) {
             const bool alone = i + 1 == layers.size();
-            fewer.push_back(alone ? std::move(layers[i]) : laid(std::move(layers[i + 1]), std::move(layers[i])));
+            fewer.push_back(alone ? std::move(layers[i])
+                                  : laid(std::move(layers[i + 1]), std::move(layers[i])));
         }
         layers = std::move(fewer);
     }
