@@ -39,8 +39,7 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
                      "Measure the real parts, "
                      "and try on scrap what cannot be taken back.</p>"
                      "<p>It stands on these libraries, with thanks to their makers:</p>%1"
-                     "<p>It opens no connection to anywhere. The licences are in the folder that the program "
-                     "came in.</p>")
+                     "<p>It opens no connection to anywhere.</p>")
                       .arg(libraries));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

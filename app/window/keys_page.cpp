@@ -9,6 +9,8 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lidwright {
 
 namespace {
@@ -70,6 +72,8 @@ KeysPage::KeysPage(QWidget* parent) : QDialog(parent), m_table(new QTableWidget(
     m_table->setAccessibleName(tr("Commands and their keys"));
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setStretchLastSection(true);
+    // Long rows wrap instead of pushing the explanations aside.
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
 
     for (const ActionEntry& entry : actionTable()) {
         QString text = QCoreApplication::translate("Actions", entry.text);
@@ -80,6 +84,9 @@ KeysPage::KeysPage(QWidget* parent) : QDialog(parent), m_table(new QTableWidget(
     for (const HandKey& key : kHandKeys)
         addRow(tr(key.what), tr(key.keys), tr(key.help));
     m_table->resizeColumnsToContents();
+    const int widest = fontMetrics().averageCharWidth() * 34;
+    for (const int column : {0, 1})
+        m_table->setColumnWidth(column, std::min(m_table->columnWidth(column), widest));
     m_table->selectRow(0);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
