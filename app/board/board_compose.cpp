@@ -11,6 +11,7 @@ namespace {
 constexpr double kCapital = 2.5;      // mm on paper, capital height of dimension words (ISO 3098)
 constexpr double kReadable = 6;       // pixels of capital height below which words are no longer read
 constexpr double kMostWords = 1.2;    // words and gaps take at most this many times the parts' own size
+constexpr double kWorthwhile = 2.0;   // how much larger the parts must get for the end views to be left out
 constexpr double kLeastPaper = 0.02;  // sheet mm per paper mm: bounds against a plan of absurd size
 constexpr double kMostPaper = 500;
 
@@ -93,7 +94,7 @@ double BoardWidget::Private::fittingPaper(const QRectF& room) const
     };
     const Bounds small = extentAt(first);
     const Bounds large = extentAt(second);
-    const auto wanted = [&](double sizeFirst, double sizeSecond, double available) {
+    const auto along = [&](double sizeFirst, double sizeSecond, double available) {
         const double words = std::max((sizeSecond - sizeFirst) / (second - first), 1e-6);
         const double parts = std::max(sizeFirst - words * first, 1e-3);
         const double left = 1 - paperUnit() * words / available;
@@ -101,13 +102,14 @@ double BoardWidget::Private::fittingPaper(const QRectF& room) const
         const double most = kMostWords * parts / words;
         return left > 0 ? std::min(paperUnit() * parts / (available * left), most) : most;
     };
-    return std::clamp(std::max(wanted(small.width(), large.width(), room.width()),
-                               wanted(small.height(), large.height(), room.height())),
+    return std::clamp(std::max(along(small.width(), large.width(), room.width()),
+                               along(small.height(), large.height(), room.height())),
                       kLeastPaper, kMostPaper);
 }
 
-void BoardWidget::Private::settle()
+void BoardWidget::Private::settle(bool whole)
 {
+    wholeSheet = whole;
     paper = fittingPaper(board.canvas().adjusted(kFitMargin, kFitMargin, -kFitMargin, -kFitMargin));
     compose();
     transform.fit(fitExtent(), board.canvas(), kFitMargin);
@@ -116,14 +118,13 @@ void BoardWidget::Private::settle()
 void BoardWidget::Private::fit()
 {
     if (board.canvas().width() < 3 * kFitMargin || board.canvas().height() < 3 * kFitMargin) return;
-    wholeSheet = true;
-    settle();
-    // In a narrow window the end views would press all words below what can be read: they wait beside the
-    // others.
-    if (kCapital * paper * transform.scale() < kReadable) {
-        wholeSheet = false;
-        settle();
-    }
+    settle(true);
+    // In a narrow window the end views would press the words below what can be read, or the parts to a
+    // remnant between words: they wait beside the others.
+    const bool readable = kCapital * paper * transform.scale() >= kReadable;
+    const double whole = transform.scale();
+    settle(false);
+    if (readable && transform.scale() < kWorthwhile * whole) settle(true);
     fitted = true;
     transformed();
 }

@@ -30,9 +30,10 @@ public:
     void freshPlan();
     /// Composes and places so that everything is seen, with texts of the window's size.
     void fit();
+    /// Sheet mm per paper mm at which the words come out as wished once fitExtent() is fitted into the room.
     double fittingPaper(const QRectF& room) const;
     BoardOptions options(double paperSize) const;
-    void settle();
+    void settle(bool whole);  ///< one fit of all views, or of top view and section only
     /// What a fit brings into the window.
     Bounds fitExtent(const Sheet& sheet, const std::vector<PlacedView>& views) const;
     Bounds fitExtent() const { return fitExtent(scene.sheet(), scene.views()); }

@@ -44,11 +44,12 @@ QString correctionNote(const PaperJob& job)
     if (job.correctionX == 1 && job.correctionY == 1) return {};
     const QString factors =
         PaperText::tr("X %1, Y %2").arg(job.correctionX, 0, 'f', 4).arg(job.correctionY, 0, 'f', 4);
-    QString whom = shortened(job.printerName, 40);
+    const QString printer = shortened(job.printerName, 40);
+    QString note = printer.isEmpty() ? PaperText::tr("Corrected: %1").arg(factors)
+                                     : PaperText::tr("Corrected for %1: %2").arg(printer, factors);
     if (!job.correctionDate.isEmpty())
-        whom += (whom.isEmpty() ? QString() : QStringLiteral(", ")) + shortened(job.correctionDate, 20);
-    return whom.isEmpty() ? PaperText::tr("Corrected: %1.").arg(factors)
-                          : PaperText::tr("Corrected for %1: %2.").arg(whom, factors);
+        note += PaperText::tr(", measured %1").arg(shortened(job.correctionDate, 20));
+    return note + QLatin1Char('.');
 }
 
 }  // namespace lidwright

@@ -23,7 +23,7 @@ struct FooterWords {
 /// Writes them at the lower left of the content.
 void pageFooter(Furniture& furniture, const FooterWords& words);
 
-/// "Corrected for NAME, DATE: X 1.003, Y 0.998", or nothing where nothing is corrected.
+/// "Corrected for NAME: X 1.0030, Y 0.9980, measured DATE.", or nothing where nothing is corrected.
 QString correctionNote(const PaperJob& job);
 
 }  // namespace lidwright

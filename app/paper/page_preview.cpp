@@ -76,7 +76,7 @@ QRectF PagePreview::mapCell(int page) const
 
 QSize PagePreview::sizeHint() const
 {
-    return {fontMetrics().averageCharWidth() * 80, fontMetrics().height() * 28};
+    return {fontMetrics().averageCharWidth() * 100, fontMetrics().height() * 34};
 }
 
 QSize PagePreview::minimumSizeHint() const

@@ -107,7 +107,7 @@ void PaperDialog::compose()
     f.save->setEnabled(fine);
     f.print->setEnabled(fine);
     const auto count = static_cast<int>(f.preview->pages().pages.size());
-    say(fine ? tr("%n page(s).", nullptr, count) : shown(pages.error()), !fine);
+    say(fine ? (count == 1 ? tr("1 page.") : tr("%1 pages.").arg(count)) : shown(pages.error()), !fine);
 }
 
 void PaperDialog::chooseCorrection()

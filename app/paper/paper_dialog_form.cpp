@@ -138,6 +138,10 @@ void PaperForm::buildCorrection(QDialog& dialog, QVBoxLayout& side, const UnitSt
     form->addRow(tr("Measured &Y"), measuredY);
     correctionText = new QLabel(correcting);
     correctionText->setWordWrap(true);
+    // Its lines break where the fields end; it must not widen them.
+    correctionText->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::MinimumExpanding);
+    correctionText->setMinimumHeight(6 * correctionText->fontMetrics().lineSpacing());
+    correctionText->setAlignment(Qt::AlignTop);
     form->addRow(correctionText);
     column->addWidget(correcting);
 

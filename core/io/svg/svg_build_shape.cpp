@@ -7,6 +7,13 @@
 
 namespace lidwright::svg {
 
+namespace {
+
+/// Beyond this, px, numbers no longer tell points of the page apart.
+constexpr double kFarthestPx = 1e15;
+
+}  // namespace
+
 void SceneBuilder::shape(std::string_view name, const pugi::xml_node& node, const Style& style,
                          const Place& place)
 {
@@ -18,8 +25,14 @@ void SceneBuilder::shape(std::string_view name, const pugi::xml_node& node, cons
     };
     ShapeReading reading = shapeOutline(name, value, lengths(style, place));
     if (!m_budget.points(reading.outline.pointCount())) return;
+    const Bounds box = tightBounds(reading.outline, place.map);
+    const auto near = [](double px) { return std::abs(px) < kFarthestPx; };
+    if (!box.empty() && !(near(box.minX) && near(box.minY) && near(box.maxX) && near(box.maxY))) {
+        m_notes.add(Issue::BadTransform, attributeOf(node, "id"));
+        return;
+    }
     if (m_purpose == Purpose::Measure) {
-        m_measured.include(tightBounds(reading.outline, place.map));
+        m_measured.include(box);
         return;
     }
     if (style.visibility == Visibility::Hidden) return;

@@ -86,7 +86,7 @@ std::optional<Colour> fromFunction(std::string_view name, std::string_view argum
     const double alpha = t.size() == 4 ? share(t[3]) : 1.0;
     if (name == "rgb" || name == "rgba") {
         const auto value = [](const Term& term) {
-            return channel(term.percent ? term.value * 2.55 : term.value);
+            return channel(term.percent ? term.value / 100 * 255 : term.value);
         };
         return Colour{value(t[0]), value(t[1]), value(t[2]), alpha};
     }

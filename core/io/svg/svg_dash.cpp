@@ -17,7 +17,8 @@ public:
         const double sum = std::accumulate(pattern.begin(), pattern.end(), 0.0);
         double into = std::fmod(offset, sum);
         if (into < 0) into += sum;
-        while (m_first + 1 < pattern.size() && into >= pattern[m_first])
+        // A dash of no length that begins right here is still drawn.
+        while (m_first + 1 < pattern.size() && into > 0 && into >= pattern[m_first])
             into -= pattern[m_first++];
         m_firstLeft = std::max(0.0, pattern[m_first] - into);
     }

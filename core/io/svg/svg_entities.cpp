@@ -97,6 +97,7 @@ private:
     std::vector<std::string_view> m_active;
     ExpandedText m_out;
     Place m_place = Place::Content;
+    std::size_t m_quoteDepth = 0;  ///< how many entities deep the present value was opened
     std::optional<Error> m_error;
 
     void readDeclarations(std::string_view subset);
@@ -147,12 +148,13 @@ void Expander::put(char c)
         return;
     }
     const bool inValue = m_place == Place::DoubleQuoted || m_place == Place::SingleQuoted;
-    // Inside an attribute, what an entity brings may neither end the value nor open a tag.
-    if (!m_active.empty() && inValue && c == '"') {
+    // Inside a value, what an entity brings may neither end it nor open a tag.
+    const bool brought = inValue && m_active.size() > m_quoteDepth;
+    if (brought && c == '"') {
         m_out.text += "&quot;";
-    } else if (!m_active.empty() && inValue && c == '\'') {
+    } else if (brought && c == '\'') {
         m_out.text += "&apos;";
-    } else if (!m_active.empty() && inValue && c == '<') {
+    } else if (brought && c == '<') {
         m_out.text += "&lt;";
     } else {
         m_out.text += c;
@@ -174,12 +176,14 @@ void Expander::copy(std::string_view text)
             }
         } else if (m_place == Place::Tag) {
             if (c == '>') m_place = Place::Content;
-            if (c == '"') m_place = Place::DoubleQuoted;
-            if (c == '\'') m_place = Place::SingleQuoted;
+            if (c == '"' || c == '\'') {
+                m_place = c == '"' ? Place::DoubleQuoted : Place::SingleQuoted;
+                m_quoteDepth = m_active.size();
+            }
             m_out.text += c;
             ++i;
             continue;
-        } else if (m_active.empty() && c == (m_place == Place::DoubleQuoted ? '"' : '\'')) {
+        } else if (m_active.size() <= m_quoteDepth && c == (m_place == Place::DoubleQuoted ? '"' : '\'')) {
             m_place = Place::Tag;
         }
         put(c);

@@ -8,6 +8,8 @@ namespace lidwright::svg {
 namespace {
 
 constexpr int kHalvings = 14;
+/// Halvings of a curve that reaches out of sight: enough to come from 10^15 mm down to the page.
+constexpr int kFarHalvings = 60;
 constexpr double kMostChords = 1 << 14;
 
 double turnBetween(Point u, Point v)
@@ -20,8 +22,17 @@ class CurveFlattener {
 public:
     CurveFlattener(std::vector<Point>& out, const Flatness& flatness) : m_out(out), m_flatness(flatness) {}
 
-    void run(Point p0, Point p1, Point p2, Point p3, int halvings = kHalvings)
+    void run(Point p0, Point p1, Point p2, Point p3, int depth = 0)
     {
+        Bounds hull;
+        for (const Point& p : {p0, p1, p2, p3})
+            hull.include(p);
+        // Curve and chord both lie in the hull: out of sight, the one is as good as the other. Beyond the
+        // limit the budget will break, and nothing of this is used.
+        if (!hull.touches(m_flatness.visible) || m_out.size() > kSvgFlatPointLimit) {
+            m_out.push_back(p3);
+            return;
+        }
         // Equal steps of the parameter keep within the tolerance when they are sqrt(3/4 m / tolerance), m
         // the larger second difference of the control points (Wang 1984, as in Goldman, "Pyramid
         // Algorithms", 2003, section 5.6).
@@ -30,12 +41,15 @@ public:
         const double turns = turnSteps(p0, p1, p2, p3);
         // Where the bend lies at one end, equal steps waste points at the other: halve first.
         const bool even = std::min(m1, m2) >= 0.4 * std::max(m1, m2);
-        const bool done = turns <= std::max(steps, 1.0) && (even || steps <= 2);
-        if (halvings > 0 && !done) {
+        const Bounds& seen = m_flatness.visible;
+        const bool leaves =
+            steps > 2 && !(seen.contains({hull.minX, hull.minY}) && seen.contains({hull.maxX, hull.maxY}));
+        const bool done = turns <= std::max(steps, 1.0) && (even || steps <= 2) && !leaves;
+        if (depth < (leaves ? kFarHalvings : kHalvings) && !done) {
             const Point a = 0.5 * (p0 + p1), b = 0.5 * (p1 + p2), c = 0.5 * (p2 + p3);
             const Point d = 0.5 * (a + b), e = 0.5 * (b + c), middle = 0.5 * (d + e);
-            run(p0, a, d, middle, halvings - 1);
-            run(middle, e, c, p3, halvings - 1);
+            run(p0, a, d, middle, depth + 1);
+            run(middle, e, c, p3, depth + 1);
             return;
         }
         const int n = static_cast<int>(std::clamp(steps, 1.0, kMostChords));

@@ -19,6 +19,10 @@ struct Flatness {
     double tolerance = 0.002;  ///< greatest distance between curve and chord, in units after the map
     /// Greatest turn of the line within one chord, radians: a wide pen magnifies what a chord cuts off.
     double turn = std::numeric_limits<double>::infinity();
+    /// Where anything can be seen. Curves that stay outside become their chords, whatever their size.
+    Bounds visible = Bounds{-kInfinite, -kInfinite, kInfinite, kInfinite};
+
+    static constexpr double kInfinite = std::numeric_limits<double>::infinity();
 };
 
 /// The outline after the map with its curves replaced by chords. Stops early where the budget breaks.

@@ -43,6 +43,9 @@ const Gatherer::Window& Gatherer::window(const Clip& clip)
 Region Gatherer::area(const SceneShape& shape)
 {
     if (m_budget.broken()) return {};
+    const bool vast =
+        shape.line && shape.line->width * stretchOf(shapeMap(shape)).most > 2 * kCoordinateLimit;
+    if (vast) m_notes.add(Issue::BadTransform);
     if (shape.line) return paintedLine(shape, shapeMap(shape), m_tolerance, m_budget);
     return filledArea(shape, shapeMap(shape), m_tolerance, m_budget);
 }

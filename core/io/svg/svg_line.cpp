@@ -26,9 +26,10 @@ Bounds reachable(double reach)
     return {-far, -far, far, far};
 }
 
-Flatness flatnessOf(const LineStyle& line, double scale, double tolerance)
+Flatness flatnessOf(const LineStyle& line, double scale, double tolerance, double reach)
 {
     Flatness flatness{tolerance};
+    flatness.visible = reachable(reach);
     const double half = line.width * scale / 2;
     // The pen's outer edge is half a width farther out than the chord, and strays with it.
     if (half > tolerance) flatness.turn = 2 * std::acos(1 - tolerance / half);
@@ -40,7 +41,8 @@ std::vector<FlatLine> penLines(const SceneShape& shape, const Transform& map, do
 {
     const LineStyle& line = *shape.line;
     const double reach = line.width * scale / 2 * std::max(1.0, line.miterLimit);
-    std::vector<FlatLine> lines = flatten(*shape.outline, map, flatnessOf(line, scale, tolerance), budget);
+    std::vector<FlatLine> lines =
+        flatten(*shape.outline, map, flatnessOf(line, scale, tolerance, reach), budget);
     if (!line.dashes.empty() && !budget.broken()) {
         std::vector<double> pattern;
         for (const double dash : line.dashes)
@@ -101,7 +103,9 @@ std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, dou
     std::vector<Ring> rings;
     // Its points were counted when the line itself was painted.
     Budget counted;
-    for (const FlatLine& line : flatten(*shape.outline, map, {tolerance}, counted)) {
+    Flatness flatness{tolerance};
+    flatness.visible = reachable(0);
+    for (const FlatLine& line : flatten(*shape.outline, map, flatness, counted)) {
         if (line.points.size() < 3) continue;
         const bool meets = distance(line.points.front(), line.points.back()) <= kMeeting;
         if (line.closed || meets) rings.push_back(ringWithin(line.points, reachable(0)));
@@ -112,7 +116,9 @@ std::vector<Ring> closedRings(const SceneShape& shape, const Transform& map, dou
 Region filledArea(const SceneShape& shape, const Transform& map, double tolerance, Budget& budget)
 {
     std::vector<Ring> rings;
-    for (const FlatLine& line : flatten(*shape.outline, map, {tolerance}, budget)) {
+    Flatness flatness{tolerance};
+    flatness.visible = reachable(0);
+    for (const FlatLine& line : flatten(*shape.outline, map, flatness, budget)) {
         if (line.points.size() >= 3) rings.push_back(ringWithin(line.points, reachable(0)));
     }
     return fillAll(std::move(rings), shape.rule, budget);

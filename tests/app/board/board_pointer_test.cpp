@@ -1,6 +1,8 @@
 #include "app/board/board_marks.h"
 #include "tests/app/board/board_fixture.h"
 
+#include <functional>
+
 namespace lidwright::testing {
 namespace {
 
@@ -94,33 +96,26 @@ TEST_F(BoardPointer, ATrembleIsNoDrag)
 
 TEST_F(BoardPointer, MarksMoveNutTailBoxEdgeAndBase)
 {
-    const auto dragHandle = [&](const std::string& id, View view, QPoint way) {
+    // A drag of so many pixels changes the value by so many mm, but for a round step and a pixel at either
+    // end.
+    const auto expectDrag = [&](const std::string& id, View view, QPoint way,
+                                const std::function<double()>& value, double factor = 1) {
+        const double before = value();
+        const double drawn = scale();  // at the end the sheet may be fitted anew
         const QPoint from = pixel(view, handleOf(id, view).at);
         dragMouse(from, from + way);
+        EXPECT_NEAR(value(), before + factor * way.manhattanLength() / drawn, factor * (1.5 + 1.5 / drawn))
+            << id;
     };
-    const double slack = 1.5 + 1.5 / scale();  // a round step and a pixel at either end
-
-    double before = document.plan().scale.nutToBox;
-    dragHandle("nut", View::Top, {-30, 0});
-    EXPECT_NEAR(document.plan().scale.nutToBox, before + 30 / scale(), slack);
+    const auto& plan = document.plan();
+    expectDrag("nut", View::Top, {-30, 0}, [&] { return plan.scale.nutToBox; });
     EXPECT_EQ(steps(), 1);
-
-    before = document.plan().neck.tailLength;
-    dragHandle("neck.tail-end", View::Top, {24, 0});
-    EXPECT_NEAR(document.plan().neck.tailLength, before + 24 / scale(), slack);
+    expectDrag("neck.tail-end", View::Top, {24, 0}, [&] { return plan.neck.tailLength; });
     EXPECT_EQ(steps(), 2);
-
-    before = document.plan().box.length;
-    dragHandle("box.tail", View::Top, {40, 0});
-    EXPECT_NEAR(document.plan().box.length, before + 40 / scale(), slack);
-
-    before = document.plan().box.width;
-    dragHandle("box.side", View::Top, {0, -20});
-    EXPECT_NEAR(document.plan().box.width, before + 2 * 20 / scale(), 2 * slack);
-
-    before = document.plan().box.height;
-    dragHandle("box.base", View::Section, {0, 18});
-    EXPECT_NEAR(document.plan().box.height, before + 18 / scale(), slack);
+    expectDrag("box.tail", View::Top, {40, 0}, [&] { return plan.box.length; });
+    expectDrag(
+        "box.side", View::Top, {0, -20}, [&] { return plan.box.width; }, 2);
+    expectDrag("box.base", View::Section, {0, 18}, [&] { return plan.box.height; });
     EXPECT_EQ(steps(), 5);
 }
 
@@ -137,6 +132,10 @@ TEST_F(BoardPointer, HeadEndViewIsMirroredForTheHandToo)
 
 TEST_F(BoardPointer, ArtworkTurnsAndScalesByItsMarks)
 {
+    // Large enough that a pixel is a small angle.
+    board.fitView(View::Top);
+    board.zoomBy(1.5);
+    ASSERT_TRUE(board.canvas().contains(pixel(View::Top, {90, -65})));
     click(pixel(View::Top, {90, -65}));
     const QPoint centre = pixel(View::Top, {90, -65});
     QPoint grip = pixel(View::Top, handleOf("art.1.turn").at);
@@ -157,9 +156,10 @@ TEST_F(BoardPointer, ArtworkIsCarriedByItsArea)
     // Near enough that the grips of the drawing do not cover its whole area.
     board.fitView(View::Top);
     const QPoint from = pixel(View::Top, {90, -65});
+    const double drawn = scale();
     dragMouse(from, from + QPoint(30, -20));
-    EXPECT_NEAR(document.plan().art[0].x, 90 + 30 / scale(), 8 / scale() + 1);
-    EXPECT_NEAR(document.plan().art[0].y, -65 + 20 / scale(), 8 / scale() + 1);
+    EXPECT_NEAR(document.plan().art[0].x, 90 + 30 / drawn, 8 / drawn + 1);
+    EXPECT_NEAR(document.plan().art[0].y, -65 + 20 / drawn, 8 / drawn + 1);
 }
 
 TEST_F(BoardPointer, SnappingCanBeSwitchedOff)
