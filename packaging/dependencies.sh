@@ -32,6 +32,8 @@ test_packages=(
     libgtest-dev
     libgmock-dev
     libbenchmark-dev
+    qpdf
+    poppler-utils
     python3
     desktop-file-utils
     shared-mime-info
