@@ -1,6 +1,6 @@
 #include "app/commandline/arguments.h"
 
-#include "app/commandline/near_word.h"
+#include "core/base/near_word.h"
 
 #include <algorithm>
 

@@ -1,7 +1,6 @@
 #include "app/commandline/art_argument.h"
 
-#include "app/commandline/near_word.h"
-
+#include "core/base/near_word.h"
 #include "core/plan/catalogue.h"
 
 #include <algorithm>

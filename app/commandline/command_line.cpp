@@ -2,7 +2,8 @@
 
 #include "app/commandline/command.h"
 #include "app/commandline/console.h"
-#include "app/commandline/near_word.h"
+
+#include "core/base/near_word.h"
 
 #include <algorithm>
 #include <array>

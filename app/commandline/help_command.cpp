@@ -1,6 +1,7 @@
 #include "app/commandline/command.h"
 #include "app/commandline/console.h"
-#include "app/commandline/near_word.h"
+
+#include "core/base/near_word.h"
 
 namespace lidwright {
 

@@ -1,12 +1,12 @@
 #include "app/commandline/command.h"
 #include "app/commandline/console.h"
 #include "app/commandline/drawing_session.h"
-#include "app/commandline/near_word.h"
 #include "app/commandline/plan_input.h"
 #include "app/paper/paper_job.h"
 #include "app/paper/paper_size.h"
 
 #include "core/base/length_text.h"
+#include "core/base/near_word.h"
 #include "core/checks/check.h"
 
 #include <algorithm>

@@ -2,11 +2,11 @@
 #include "app/commandline/command.h"
 #include "app/commandline/console.h"
 #include "app/commandline/drawing_session.h"
-#include "app/commandline/near_word.h"
 #include "app/commandline/plan_input.h"
 #include "app/document/safe_write.h"
 
 #include "core/base/length_text.h"
+#include "core/base/near_word.h"
 #include "core/drawing/board_sheet.h"
 #include "core/io/drawing/sheet_svg.h"
 

@@ -1,6 +1,7 @@
 #include "core/plan/catalogue.h"
 
 #include "core/base/length_text.h"
+#include "core/base/near_word.h"
 #include "core/plan/row_builders.h"
 
 #include <algorithm>
@@ -66,36 +67,20 @@ SplitKey split(std::string_view key)
     return out;
 }
 
-/// Number of single-letter changes between two words (Levenshtein).
-int editDistance(std::string_view a, std::string_view b)
-{
-    std::vector<int> row(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j)
-        row[j] = static_cast<int>(j);
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        int diagonal = row[0];
-        row[0] = static_cast<int>(i);
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const int change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-            diagonal = row[j];
-            row[j] = std::min({change, row[j] + 1, row[j - 1] + 1});
-        }
-    }
-    return row[b.size()];
-}
-
 std::string nearestKey(std::string_view pattern)
 {
     const Parameter* best = nullptr;
-    int least = 1000;
+    // More slips than this are another word.
+    constexpr std::size_t kMostSlips = 8;
+    std::size_t least = kMostSlips + 1;
     for (const Parameter& p : allRows()) {
-        const int d = editDistance(pattern.substr(0, 80), p.key);
+        const std::size_t d = editDistance(pattern.substr(0, 80), p.key);
         if (d < least) {
             least = d;
             best = &p;
         }
     }
-    return best != nullptr && least <= 8 ? best->key : "";
+    return best != nullptr ? best->key : "";
 }
 
 /// A plan whose lists have one fresh member each, so that defaults can be read from it.

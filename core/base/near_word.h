@@ -10,7 +10,9 @@ namespace lidwright {
 /// changed, added or left out, or `word` is its beginning. Empty where none is that near.
 std::string nearestWord(std::string_view word, const std::vector<std::string>& known);
 
-/// Letters to change, add or leave out to make `b` of `a` (Levenshtein 1966).
+/// Slips that make `b` of `a`: a letter changed, added or left out, or two neighbours swapped (Damerau, A
+/// technique for computer detection and correction of spelling errors, CACM 7 (1964) 171-176; optimal string
+/// alignment).
 std::size_t editDistance(std::string_view a, std::string_view b);
 
 }  // namespace lidwright

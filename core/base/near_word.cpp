@@ -1,4 +1,4 @@
-#include "app/commandline/near_word.h"
+#include "core/base/near_word.h"
 
 #include <algorithm>
 #include <numeric>
