@@ -28,7 +28,8 @@ checked=(-DCMAKE_BUILD_TYPE=RelWithDebInfo "-DCMAKE_CXX_FLAGS_RELWITHDEBINFO=-O1
 case $kind in
 dev) settings=("${checked[@]}" -DLIDWRIGHT_SANITIZE=OFF) ;;
 asan) settings=("${checked[@]}" -DLIDWRIGHT_SANITIZE=ON) ;;
-release) settings=(-DCMAKE_BUILD_TYPE=Release -DLIDWRIGHT_TESTS=OFF -DLIDWRIGHT_SANITIZE=OFF) ;;
+# A warning that a newer compiler invents must not keep a maker from the program.
+release) settings=(-DCMAKE_BUILD_TYPE=Release -DLIDWRIGHT_TESTS=OFF -DLIDWRIGHT_SANITIZE=OFF -DLIDWRIGHT_WERROR=OFF) ;;
 *) usage ;;
 esac
 

@@ -16,6 +16,20 @@
 namespace lidwright {
 namespace {
 
+/// Measured and required value in one line.
+QString boundText(Bound bound)
+{
+    switch (bound) {
+        case Bound::AtMost:
+            return FindingCard::tr("Is %1, may be %2 at most");
+        case Bound::Exactly:
+            return FindingCard::tr("Is %1, should be %2");
+        case Bound::AtLeast:
+            break;
+    }
+    return FindingCard::tr("Is %1, needs at least %2");
+}
+
 constexpr int kMarkLeft = 10;
 constexpr int kMarkGap = 8;
 constexpr int kTop = 7;
@@ -60,7 +74,7 @@ void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, boo
     QString measures;
     if (finding.measured && finding.required)
         measures =
-            tr("Is %1, needs %2").arg(shown(*finding.measured, style), shown(*finding.required, style));
+            boundText(finding.bound).arg(shown(*finding.measured, style), shown(*finding.required, style));
     else if (finding.measured)
         measures = tr("Is %1").arg(shown(*finding.measured, style));
     else if (finding.required)

@@ -98,6 +98,19 @@ const char* word(Verdict verdict)
     return "";
 }
 
+const char* word(Bound bound)
+{
+    switch (bound) {
+        case Bound::AtLeast:
+            return "at least";
+        case Bound::AtMost:
+            return "at most";
+        case Bound::Exactly:
+            return "exactly";
+    }
+    return "";
+}
+
 std::span<const Check* const> allChecks()
 {
     static const std::array kAll{&kBridgeArt,     &kBridgeSeat,     &kSaddleScale,     &kNeckBlank,

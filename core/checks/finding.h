@@ -32,6 +32,12 @@ struct Remedy {
     std::vector<Edit> edits;
 };
 
+/// How a measured value relates to the required one.
+enum class Bound { AtLeast, AtMost, Exactly };
+
+/// "at least", "at most", "exactly".
+const char* word(Bound bound);
+
 /// One rule's answer about one thing.
 struct Finding {
     std::string rule;  ///< id of the rule, e.g. "bridge.art"
@@ -40,6 +46,7 @@ struct Finding {
     Sentence sentence;
     std::optional<Measure> measured;
     std::optional<Measure> required;
+    Bound bound = Bound::AtLeast;  ///< of the required value
     std::vector<Place> places;
     std::vector<Remedy> remedies;
 };

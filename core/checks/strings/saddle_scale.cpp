@@ -46,6 +46,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "scale", verdict, std::move(says));
     f.measured = mm(actual);
     f.required = mm(scale);
+    f.bound = Bound::Exactly;
     f.places = {topPlace({l.nutX, l.neckY}, {l.nutX, l.neckY}), topPlace(l.saddleFrom, l.saddleTo)};
     out.push_back(std::move(f));
 }

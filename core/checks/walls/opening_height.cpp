@@ -45,6 +45,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
                             std::move(says));
         f.measured = mm(depth);
         f.required = mm(wall.wall.high - wall.neck.low);
+        f.bound = Bound::Exactly;
         f.places = {placeIn(w.view, wall.openingCentre - wall.openingWidth / 2, wall.opening.low,
                             wall.openingCentre + wall.openingWidth / 2, wall.opening.high)};
         out.push_back(std::move(f));

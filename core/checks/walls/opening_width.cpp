@@ -42,6 +42,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         Finding f = finding(kRule, w.part, verdict, std::move(says));
         f.measured = mm(w.layout->openingWidth);
         f.required = mm(in.plan.neck.width + 2 * in.plan.shop.fit);
+        f.bound = Bound::Exactly;
         f.places = {placeIn(w.view, w.layout->openingCentre - w.layout->openingWidth / 2,
                             w.layout->opening.low, w.layout->openingCentre + w.layout->openingWidth / 2,
                             w.layout->opening.high)};

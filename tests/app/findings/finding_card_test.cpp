@@ -49,8 +49,8 @@ TEST(FindingCard, SaysWordSentenceAndMeasures)
 {
     Card c;
     EXPECT_EQ(c.card->accessibleName().toStdString(),
-              "Wrong: The bridge comes 1.2 mm near <Heron & reeds> Is 1.2 mm, needs 3 mm.");
-    EXPECT_TRUE(c.words().contains(QStringLiteral("Is 1.2 mm, needs 3 mm")));
+              "Wrong: The bridge comes 1.2 mm near <Heron & reeds> Is 1.2 mm, needs at least 3 mm.");
+    EXPECT_TRUE(c.words().contains(QStringLiteral("Is 1.2 mm, needs at least 3 mm")));
     EXPECT_TRUE(c.words().join(QLatin1Char(' ')).contains(QStringLiteral("&lt;Heron &amp; reeds&gt;")))
         << "a name is not read as markup";
     Finding bare = sample();

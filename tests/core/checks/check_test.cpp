@@ -69,7 +69,12 @@ TEST(Checks, EveryCheckHasAPlanThatMakesItSpeak)
         for (const Finding& f : check(plan, derive(plan)))
             if (f.rule == c->id && f.verdict == Verdict::Wrong) {
                 spoke = true;
-                EXPECT_TRUE(f.measured && f.required) << c->id;
+                ASSERT_TRUE(f.measured && f.required) << c->id;
+                // The numbers shown must carry the verdict: a wrong value lies on the wrong side of its
+                // bound.
+                if (f.bound == Bound::AtLeast) EXPECT_LT(f.measured->value, f.required->value) << c->id;
+                if (f.bound == Bound::AtMost) EXPECT_GT(f.measured->value, f.required->value) << c->id;
+                if (f.bound == Bound::Exactly) EXPECT_NE(f.measured->value, f.required->value) << c->id;
                 EXPECT_FALSE(f.places.empty()) << c->id;
             }
         EXPECT_TRUE(spoke) << c->id << " says nothing is wrong";
