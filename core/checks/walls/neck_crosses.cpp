@@ -24,7 +24,6 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
             f.measured = mm(std::max(l.neckY + in.plan.neck.width / 2 - l.body.maxY,
                                      l.body.minY - (l.neckY - in.plan.neck.width / 2)));
         f.required = mm(0);
-        f.bound = Bound::AtMost;
     } else {
         const double slant = std::max(l.headWall.outerMaxX - l.headWall.outerMinX,
                                       l.tailWall.outerMaxX - l.tailWall.outerMinX);
@@ -38,8 +37,8 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
                         {"The neck passes squarely through both end walls.", {}});
         f.measured = mm(slant);
         f.required = mm(kSlant);
-        f.bound = Bound::AtMost;
     }
+    f.bound = Bound::AtMost;
     f.places = {topPlace(l.neckOutline)};
     out.push_back(std::move(f));
 }

@@ -55,8 +55,9 @@ TEST(BoardPicture, AnSvgIsInMillimetres)
 
 TEST(BoardPicture, OtherEndingsAndBadPlacesAreRefused)
 {
+    const QTemporaryDir dir;
     const Plan plan;
-    EXPECT_NE(writeBoardPicture(plan, derive(plan), false, QStringLiteral("/tmp/a.gif")), "");
+    EXPECT_NE(writeBoardPicture(plan, derive(plan), false, dir.filePath(QStringLiteral("a.gif"))), "");
     EXPECT_NE(writeBoardPicture(plan, derive(plan), false, QStringLiteral("/no/such/folder/a.png")), "");
 }
 
