@@ -65,6 +65,7 @@ Json findingJson(const Plan& plan, const Finding& finding, const UnitStyle& styl
     json["sentence"] = spoken(finding.sentence, style);
     json["measured"] = finding.measured ? toJson(*finding.measured) : Json();
     json["required"] = finding.required ? toJson(*finding.required) : Json();
+    json["comfortable"] = finding.comfortable ? toJson(*finding.comfortable) : Json();
     json["bound"] = finding.required ? Json(word(finding.bound)) : Json();
     json["places"] = Json::array();
     for (const Place& place : finding.places) {

@@ -1,12 +1,12 @@
 #include "app/commandline/plan_input.h"
 
 #include "app/commandline/art_argument.h"
-#include "app/commandline/art_place.h"
 #include "app/commandline/console.h"
 #include "app/commandline/drawing_input.h"
 #include "app/document/safe_write.h"
 
 #include "core/io/plan/plan_file.h"
+#include "core/layout/art_place.h"
 #include "core/plan/catalogue.h"
 
 #include <array>
@@ -55,6 +55,10 @@ Result<Plan> withArt(Plan plan, const std::string& word)
     piece.x = place.x;
     piece.y = place.y;
     plan.art.push_back(std::move(piece));
+    if (std::optional<Error> error = beyondPlanLimits(plan)) {
+        error->where = "--art " + word;
+        return *error;
+    }
 
     const std::string part = "art." + std::to_string(plan.art.size()) + ".";
     for (const auto& [key, value] : argument->settings) {

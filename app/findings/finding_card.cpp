@@ -16,8 +16,22 @@
 namespace lidwright {
 namespace {
 
-/// Measured and required value in one line.
+/// What is asked for, alone.
 QString boundText(Bound bound)
+{
+    switch (bound) {
+        case Bound::AtMost:
+            return FindingCard::tr("May be %1 at most");
+        case Bound::Exactly:
+            return FindingCard::tr("Should be %1");
+        case Bound::AtLeast:
+            break;
+    }
+    return FindingCard::tr("Needs at least %1");
+}
+
+/// Measured and required value in one line.
+QString measuredBoundText(Bound bound)
 {
     switch (bound) {
         case Bound::AtMost:
@@ -28,6 +42,30 @@ QString boundText(Bound bound)
             break;
     }
     return FindingCard::tr("Is %1, needs at least %2");
+}
+
+/// The numbers behind the verdict; empty where the finding has none.
+QString measuresText(const Finding& finding, const UnitStyle& style)
+{
+    if (!finding.measured && !finding.required) return {};
+    if (!finding.measured) return boundText(finding.bound).arg(shown(*finding.required, style));
+    if (!finding.required) return FindingCard::tr("Is %1").arg(shown(*finding.measured, style));
+    QString text;
+    // A clearance below nothing is an overlap: makers do not speak of minus 3 mm.
+    if (finding.bound == Bound::AtLeast && finding.measured->value < 0) {
+        Measure overlap = *finding.measured;
+        overlap.value = -overlap.value;
+        text = FindingCard::tr("Overlaps by %1, needs at least %2 clear")
+                   .arg(shown(overlap, style), shown(*finding.required, style));
+    } else {
+        text = measuredBoundText(finding.bound)
+                   .arg(shown(*finding.measured, style), shown(*finding.required, style));
+    }
+    if (finding.verdict == Verdict::Tight && finding.comfortable)
+        text += (finding.bound == Bound::AtMost ? FindingCard::tr("; good up to %1")
+                                                : FindingCard::tr("; good from %1"))
+                    .arg(shown(*finding.comfortable, style));
+    return text;
 }
 
 constexpr int kMarkLeft = 10;
@@ -71,14 +109,7 @@ void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, boo
     const QString sentence = shown(finding.sentence, style);
     //: a finding: its verdict and its sentence
     m_sentence->setText(tr("<b>%1.</b> %2").arg(word.toHtmlEscaped(), unbroken(sentence).toHtmlEscaped()));
-    QString measures;
-    if (finding.measured && finding.required)
-        measures =
-            boundText(finding.bound).arg(shown(*finding.measured, style), shown(*finding.required, style));
-    else if (finding.measured)
-        measures = tr("Is %1").arg(shown(*finding.measured, style));
-    else if (finding.required)
-        measures = tr("Needs %1").arg(shown(*finding.required, style));
+    const QString measures = measuresText(finding, style);
     m_measures->setText(unbroken(measures));
     m_measures->setVisible(!measures.isEmpty());
     QString name = tr("%1: %2").arg(word, sentence);

@@ -19,7 +19,7 @@ QStringList advice(const PaperJob& job, bool joined)
         PaperText::tr(
             "Measure the four rulers below. When one is off, correct the printer in the print window first."),
         PaperText::tr(
-            "Print the other pages in the same way; each has a square that must measure 50 mm both ways."),
+            "Print the other pages in the same way; each has a square or two lines that must measure 50 mm."),
     };
     if (joined) {
         lines << PaperText::tr(

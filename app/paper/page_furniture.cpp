@@ -111,6 +111,20 @@ void checkSquare(Furniture& furniture, Point lowerLeft)
                    Anchor::Middle);
 }
 
+void checkLine(Furniture& furniture, Point lowerLeft, bool up)
+{
+    const Point along = up ? Point{0, 1} : Point{1, 0};
+    const Point across = up ? Point{1, 0} : Point{0, 1};
+    // Level words stand above the line, upright ones to its left: there they read from the right-hand side.
+    const Point from = lowerLeft + 2 * along + (up ? 6.0 : 2.0) * across;
+    const Point to = from + kSquare * along;
+    furniture.line(from, to);
+    for (const Point end : {from, to})
+        furniture.line(end - 1.5 * across, end + 1.5 * across);
+    const Point words = from + (kSquare / 2) * along + (up ? -1.2 : 1.2) * across;
+    furniture.text(words, PaperText::tr("50 mm? Print at actual size"), 2, Anchor::Middle, up ? 90 : 0);
+}
+
 QString shortened(const QString& text, qsizetype most)
 {
     const QString line = text.simplified();

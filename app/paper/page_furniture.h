@@ -44,6 +44,13 @@ inline constexpr double kSquare = 50;
 inline constexpr double kSquareWidth = 54;
 inline constexpr double kSquareHeight = 54;
 
+/// A line of exactly kSquare with an end tick at each end, for where a page has no room for the square.
+/// Level, or upright with `up`; takes kCheckLineLength along it and kCheckLineWidth across from its lower
+/// left.
+void checkLine(Furniture& furniture, Point lowerLeft, bool up);
+inline constexpr double kCheckLineLength = 54;
+inline constexpr double kCheckLineWidth = 8;
+
 /// `text` cut to so many characters, with an ellipsis where something is missing.
 QString shortened(const QString& text, qsizetype most);
 

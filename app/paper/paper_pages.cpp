@@ -102,6 +102,23 @@ void tileName(Furniture& furniture, const Tile& tile, const SheetInk& ink)
     furniture.text(free().value_or(first), QString::fromStdString(tile.name), kHeight);
 }
 
+/// What shows that the page was printed at actual size, where it covers no line that is cut or measured: the
+/// square, else a level and an upright line, each on the least ink where no place is free.
+void sizeCheck(Furniture& furniture, const Tile& tile, Sheet inked)
+{
+    if (const auto square = InkMap(SheetInk(inked), tile.kept).free(kSquareWidth, kSquareHeight)) {
+        checkSquare(furniture, {square->minX, square->minY});
+        return;
+    }
+    for (const bool up : {false, true}) {
+        const double width = up ? kCheckLineWidth : kCheckLineLength;
+        const double height = up ? kCheckLineLength : kCheckLineWidth;
+        const Bounds place = InkMap(SheetInk(inked), tile.kept).freest(width, height);
+        checkLine(furniture, {place.minX, place.minY}, up);
+        append(inked, furniture.sheet(), {});
+    }
+}
+
 void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const Sheet>& drawing,
               const TiledSheet& tiles)
 {
@@ -125,8 +142,7 @@ void addTiles(PaperPages& all, const PaperJob& job, const std::shared_ptr<const 
             tileName(onSheet, tile, ink);
         }
         append(inked, onSheet.sheet(), {});
-        const Bounds square = InkMap(SheetInk(inked), tile.kept).freest(kSquareWidth, kSquareHeight);
-        checkSquare(onSheet, {square.minX, square.minY});
+        sizeCheck(onSheet, tile, inked);
         append(page.furniture, onSheet.sheet(), page.offset);
         all.pages.push_back(std::move(page));
     }

@@ -141,7 +141,7 @@ int InkMap::inkIn(int column, int row, int columns, int rows) const
            at(column, row);
 }
 
-Bounds InkMap::freest(double width, double height) const
+InkMap::Spot InkMap::leastInked(double width, double height) const
 {
     const int columns = static_cast<int>(std::ceil(width / kCell));
     const int rows = static_cast<int>(std::ceil(height / kCell));
@@ -157,7 +157,18 @@ Bounds InkMap::freest(double width, double height) const
         }
     }
     const Point corner{m_part.minX + bestColumn * kCell, m_part.minY + bestRow * kCell};
-    return {corner.x, corner.y, corner.x + width, corner.y + height};
+    return {{corner.x, corner.y, corner.x + width, corner.y + height}, least};
+}
+
+Bounds InkMap::freest(double width, double height) const
+{
+    return leastInked(width, height).box;
+}
+
+std::optional<Bounds> InkMap::free(double width, double height) const
+{
+    const Spot spot = leastInked(width, height);
+    return spot.ink == 0 ? std::optional(spot.box) : std::nullopt;
 }
 
 }  // namespace lidwright

@@ -2,6 +2,7 @@
 
 #include "core/drawing/sheet.h"
 
+#include <optional>
 #include <vector>
 
 namespace lidwright {
@@ -46,9 +47,17 @@ public:
     /// The box of the given size within the part that lies on the least ink; the first from the lower left.
     /// The part's lower left corner where the size does not fit.
     Bounds freest(double width, double height) const;
+    /// The first box of the given size within the part, from the lower left, that lies on no ink at all;
+    /// empty where there is none.
+    std::optional<Bounds> free(double width, double height) const;
     static constexpr double kCell = 2;  ///< mm
 
 private:
+    struct Spot {
+        Bounds box;
+        int ink = -1;  ///< inked cells in it; negative where the size does not fit
+    };
+    Spot leastInked(double width, double height) const;
     void mark(Point p);
     int inkIn(int column, int row, int columns, int rows) const;
 

@@ -78,6 +78,8 @@ private:
     void goToNextRegion();
     void fillRecent();
     void fillSamples();
+    /// True, and said in the notice bar, when a file of the plan could not be read again.
+    bool refusedAsTooLarge(const Plan& next);
     void addStructure(std::optional<Plan> next, const QString& part, const QString& undoText);
     void deletePart();
     void choosePaintUses();

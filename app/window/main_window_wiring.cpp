@@ -1,5 +1,4 @@
 #include "app/board/board_widget.h"
-#include "app/commandline/art_place.h"
 #include "app/document/plan_members.h"
 #include "app/exchange/board_picture.h"
 #include "app/exchange/box_outline_dialog.h"
@@ -17,6 +16,9 @@
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 #include "app/window/status_strip.h"
+
+#include "core/io/plan/plan_file.h"
+#include "core/layout/art_place.h"
 
 #include <QApplication>
 #include <QDir>
@@ -292,6 +294,13 @@ void MainWindow::fillSamples()
     }
 }
 
+bool MainWindow::refusedAsTooLarge(const Plan& next)
+{
+    const std::optional<Error> error = beyondPlanLimits(next);
+    if (error) m_notices->show(shown(*error), QStringLiteral("refused"));
+    return error.has_value();
+}
+
 void MainWindow::addStructure(std::optional<Plan> next, const QString& part, const QString& undoText)
 {
     if (!next) {
@@ -300,6 +309,7 @@ void MainWindow::addStructure(std::optional<Plan> next, const QString& part, con
             QStringLiteral("refused"));
         return;
     }
+    if (refusedAsTooLarge(*next)) return;
     m_document.replace(std::move(*next), undoText);
     m_document.select(part);
 }
@@ -330,7 +340,7 @@ void MainWindow::importArtwork(const QString& path)
 void MainWindow::importBoxOutline(const QString& path)
 {
     BoxOutlineDialog dialog(path, m_document.plan(), this);
-    if (!dialog.exec()) return;
+    if (!dialog.exec() || refusedAsTooLarge(dialog.plan())) return;
     m_document.replace(dialog.plan(), tr("Box outline from %1").arg(QFileInfo(path).fileName()));
     m_document.select(QStringLiteral("box"));
 }

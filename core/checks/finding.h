@@ -47,6 +47,8 @@ struct Finding {
     std::optional<Measure> measured;
     std::optional<Measure> required;
     Bound bound = Bound::AtLeast;  ///< of the required value
+    /// The value that would be good, where one between it and the required one is tight.
+    std::optional<Measure> comfortable;
     std::vector<Place> places;
     std::vector<Remedy> remedies;
 };

@@ -64,6 +64,7 @@ void judgeOne(const CheckInput& in, const std::string& part, const std::string& 
     Finding f = finding(kRule, part, verdict, std::move(says));
     f.measured = mm(air);
     f.required = mm(0);
+    f.comfortable = mm(kBenchRoom);
     f.places = {topPlace(reach.at, reach.at), Place{View::Top, where}};
     out.push_back(std::move(f));
 }

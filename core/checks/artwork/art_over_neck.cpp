@@ -39,6 +39,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         Finding f = finding(kRule, "art." + std::to_string(i + 1), verdict, std::move(says));
         f.measured = Measure{hidden, Quantity::Area};
         f.required = Measure{kMostShare * all, Quantity::Area};
+        f.comfortable = Measure{kFineShare * all, Quantity::Area};
         f.bound = Bound::AtMost;
         Place strip{View::Top, art.bounds};
         strip.box.minY = std::max(strip.box.minY, low);

@@ -84,6 +84,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "bridge", verdict, std::move(says));
     f.measured = mm(clear);
     f.required = mm(margin);
+    f.comfortable = mm(margin + kBenchRoom);
     f.places = {topPlace(c.nearest.onTree, c.nearest.onQuery), topPlace(in.layout.bridgeOutline)};
     out.push_back(std::move(f));
 }

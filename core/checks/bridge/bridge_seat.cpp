@@ -68,6 +68,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "bridge", verdict, std::move(says));
     f.measured = mm(n.distance);
     f.required = mm(kOffWall);
+    f.comfortable = mm(kRoomOffWall);
     f.places = {topPlace(n.onTree, n.onQuery), topPlace(l.bridgeOutline)};
     out.push_back(std::move(f));
 }

@@ -35,6 +35,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "fretboard", verdict, std::move(says));
     f.measured = mm(have);
     f.required = mm(cut);
+    f.comfortable = mm(cut + in.plan.shop.kerf);
     f.places = {topPlace(l.fretboardOutline)};
     out.push_back(std::move(f));
 }

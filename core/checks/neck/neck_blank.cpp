@@ -29,6 +29,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "neck", verdict, std::move(says));
     f.measured = mm(have);
     f.required = mm(needed);
+    f.comfortable = mm(needed + cuts);
     f.places = {topPlace(in.layout.neckOutline)};
     out.push_back(std::move(f));
 }

@@ -37,6 +37,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "neck", verdict, std::move(says));
     f.measured = mm(beside);
     f.required = mm(kLeast);
+    f.comfortable = mm(kFine);
     f.places = {topPlace({in.layout.fretboardEndX, in.layout.neckY - width / 2},
                          {in.layout.fretboardEndX, in.layout.neckY + width / 2})};
     out.push_back(std::move(f));

@@ -37,6 +37,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "strings", verdict, std::move(says));
     f.measured = mm(worst);
     f.required = mm(kLeast);
+    f.comfortable = mm(kFine);
     const auto& strings = in.layout.strings;
     f.places = {nut ? topPlace(strings.front().first, strings.back().first)
                     : topPlace(strings.front().second, strings.back().second)};

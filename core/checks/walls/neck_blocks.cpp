@@ -41,6 +41,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         Finding f = finding(kRule, part, verdict, std::move(says));
         f.measured = mm(air);
         f.required = mm(0);
+        f.comfortable = mm(kBenchRoom);
         f.places = {topPlace(block->outline)};
         out.push_back(std::move(f));
     }

@@ -29,6 +29,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         Finding f = finding(kRule, w.part, verdict, std::move(says));
         f.measured = mm(side);
         f.required = mm(kLeast);
+        f.comfortable = mm(kFine);
         const bool bass = w.layout->leftBass < w.layout->leftTreble;
         const double edge = w.layout->openingCentre + (bass ? -1 : 1) * w.layout->openingWidth / 2;
         f.places = {placeIn(w.view, edge, w.layout->opening.low, bass ? w.layout->minY : w.layout->maxY,

@@ -23,6 +23,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
                              {mm(strip), std::string(w.wall)}});
         f.measured = mm(strip);
         f.required = mm(kLeast);
+        f.comfortable = mm(kFine);
         f.places = {placeIn(w.view, w.layout->openingCentre - w.layout->openingWidth / 2,
                             w.layout->opening.high, w.layout->openingCentre + w.layout->openingWidth / 2,
                             w.layout->wall.high)};

@@ -28,6 +28,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         Finding f = finding(kRule, w.part, verdict, std::move(says));
         f.measured = mm(onBase);
         f.required = mm(kLeastOnBase);
+        f.comfortable = mm(kFineOnBase);
         f.places = {placeIn(w.view, w.layout->openingCentre - w.layout->openingWidth / 2, w.layout->wall.low,
                             w.layout->openingCentre + w.layout->openingWidth / 2, w.layout->opening.low)};
         out.push_back(std::move(f));

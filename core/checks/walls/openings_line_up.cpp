@@ -31,6 +31,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     Finding f = finding(kRule, "tail-opening", verdict, std::move(says));
     f.measured = mm(off);
     f.required = mm(kMost);
+    f.comfortable = mm(kFine);
     f.bound = Bound::AtMost;
     f.places = {placeIn(View::HeadEnd, head.openingCentre - head.openingWidth / 2, head.opening.low,
                         head.openingCentre + head.openingWidth / 2, head.opening.high),

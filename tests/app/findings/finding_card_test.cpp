@@ -60,6 +60,24 @@ TEST(FindingCard, SaysWordSentenceAndMeasures)
     EXPECT_FALSE(c.card->accessibleName().contains(QStringLiteral("needs")));
 }
 
+TEST(FindingCard, SpeaksOfOverlapsAndBoundsAsAMakerDoes)
+{
+    Card c;
+    Finding f = sample();
+    f.measured = Measure{-8, Quantity::Length};
+    c.card->setFinding(f, UnitStyle{}, false);
+    EXPECT_TRUE(c.words().contains(QStringLiteral("Overlaps by 8 mm, needs at least 3 mm clear")));
+    f.measured.reset();
+    f.bound = Bound::AtMost;
+    c.card->setFinding(f, UnitStyle{}, false);
+    EXPECT_TRUE(c.words().contains(QStringLiteral("May be 3 mm at most")));
+    f.measured = Measure{2, Quantity::Length};
+    f.comfortable = Measure{1, Quantity::Length};
+    f.verdict = Verdict::Tight;
+    c.card->setFinding(f, UnitStyle{}, false);
+    EXPECT_TRUE(c.words().contains(QStringLiteral("Is 2 mm, may be 3 mm at most; good up to 1 mm")));
+}
+
 TEST(FindingCard, SpeaksTheUsersUnit)
 {
     Card c;

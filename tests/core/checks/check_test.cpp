@@ -55,6 +55,39 @@ TEST(Checks, DefaultPlanIsSilent)
     }
 }
 
+/// What a card says about the numbers must agree with its verdict, in every plan at hand.
+TEST(Checks, TightLiesBetweenRequiredAndComfortable)
+{
+    int tight = 0, good = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(kPlans)) {
+        if (entry.path().extension() != ".lidplan") continue;
+        const Plan read = readFile(entry.path());
+        for (int step = 0; step < 12; ++step) {
+            Plan plan = read;
+            plan.neck.width += step;
+            plan.box.height += 0.7 * step;
+            plan.bridge.artMargin = 0.5 * step;
+            plan.neck.blankLength -= 2.5 * step;
+            for (const Finding& f : check(plan, derive(plan))) {
+                if (!f.comfortable || !f.measured) continue;
+                const double sign = f.bound == Bound::AtMost ? -1 : 1;
+                const double off = sign * (f.measured->value - f.comfortable->value);
+                if (f.verdict == Verdict::Good) {
+                    EXPECT_GE(off, -1e-5) << f.rule << " in " << entry.path();
+                    ++good;
+                }
+                if (f.verdict == Verdict::Tight) {
+                    EXPECT_LT(off, 0) << f.rule << " in " << entry.path();
+                    EXPECT_GE(sign * (f.measured->value - f.required->value), -1e-5) << f.rule;
+                    ++tight;
+                }
+            }
+        }
+    }
+    EXPECT_GT(tight, 30);
+    EXPECT_GT(good, 50);
+}
+
 /// Rules that never complain: they only tell.
 const std::set<std::string> kTellers{"fretboard.offcut", "art.over-neck"};
 

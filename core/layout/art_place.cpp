@@ -1,4 +1,4 @@
-#include "app/commandline/art_place.h"
+#include "core/layout/art_place.h"
 
 #include <cmath>
 
