@@ -35,6 +35,8 @@ test_packages=(
     qpdf
     poppler-utils
     python3
+    python3-ezdxf
+    python3-shapely
     desktop-file-utils
     shared-mime-info
     appstream

@@ -8,6 +8,7 @@
 #include <QXmlStreamReader>
 
 #include <cmath>
+#include <optional>
 
 namespace lidwright::testing {
 
@@ -49,10 +50,15 @@ void addPath(std::vector<Segment>& all, const QString& data, const QString& matr
     }
 }
 
-double penWidthOf(const QString& style)
+/// Empty where the path is not stroked. Cairo wrote a style attribute up to 1.16, attributes of their own
+/// since.
+std::optional<double> penWidthOf(const QXmlStreamAttributes& attributes)
 {
-    static const QRegularExpression width(QStringLiteral("stroke-width:([0-9.]+)"));
-    return width.match(style).captured(1).toDouble();
+    static const QRegularExpression inStyle(QStringLiteral("stroke-width:([0-9.]+)"));
+    const auto width = inStyle.match(attributes.value(QLatin1String("style")).toString());
+    if (width.hasMatch()) return width.captured(1).toDouble();
+    if (!attributes.hasAttribute(QLatin1String("stroke-width"))) return std::nullopt;
+    return attributes.value(QLatin1String("stroke-width")).toDouble();
 }
 
 }  // namespace
@@ -92,10 +98,10 @@ std::vector<Segment> strokesOf(const QString& pdf, int page)
     while (!reader.atEnd()) {
         if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != QLatin1String("path"))
             continue;
-        const QString style = reader.attributes().value(QLatin1String("style")).toString();
-        if (!style.contains(QLatin1String("stroke-width"))) continue;
+        const std::optional<double> width = penWidthOf(reader.attributes());
+        if (!width) continue;
         addPath(all, reader.attributes().value(QLatin1String("d")).toString(),
-                reader.attributes().value(QLatin1String("transform")).toString(), penWidthOf(style));
+                reader.attributes().value(QLatin1String("transform")).toString(), *width);
     }
     EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
     return all;
