@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+namespace lidwright {
+
+/// The tables of resources/data as they stood when the program was built, byte for byte.
+std::string woodsTable();
+std::string panelsTable();
+std::string wireClothTable();
+std::string perforatedSheetTable();
+
+}  // namespace lidwright
