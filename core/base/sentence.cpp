@@ -42,6 +42,15 @@ std::string spokenVolume(double cubicMillimetres, const UnitStyle& style)
     return figures(cubicMillimetres / perCubicCentimetre, mark) + " cm\u00B3";
 }
 
+std::string spokenMass(double kilograms, const UnitStyle& style)
+{
+    constexpr double perOunce = 0.028349523125;  // exact, avoirdupois pound of 1959
+    const char mark = style.decimalMark;
+    if (style.unit != LengthUnit::Millimetre) return figures(kilograms / perOunce, mark) + " oz";
+    if (std::abs(kilograms) >= 1) return figures(kilograms, mark) + " kg";
+    return figures(kilograms * 1000, mark) + " g";
+}
+
 std::string spokenArgument(const Sentence::Argument& argument, const UnitStyle& style)
 {
     if (const auto* measure = std::get_if<Measure>(&argument)) return spoken(*measure, style);
@@ -65,6 +74,10 @@ std::string spoken(const Measure& measure, const UnitStyle& style)
             return figures(v / (kMillimetresPerInch * kMillimetresPerInch), mark) + " in\u00B2";
         case Quantity::Volume:
             return spokenVolume(v, style);
+        case Quantity::Force:
+            return figures(v, mark) + " N";
+        case Quantity::Mass:
+            return spokenMass(v, style);
         case Quantity::Ratio:
             return figures(v, mark);
         case Quantity::Flag:

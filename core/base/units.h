@@ -29,6 +29,6 @@ struct UnitStyle {
 };
 
 /// What kind of number a parameter or result is; says which unit it has inside and how it is shown.
-enum class Quantity { Length, Angle, Area, Volume, Count, Ratio, Choice, Flag, Text };
+enum class Quantity { Length, Angle, Area, Volume, Force, Mass, Count, Ratio, Choice, Flag, Text };
 
 }  // namespace lidwright

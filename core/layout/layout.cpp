@@ -239,8 +239,10 @@ Layout derive(const Plan& plan, PlacedArtCache* cache)
     layoutHoles(plan, out);
     layoutBlocks(plan, out);
     PlacedArtCache own;
+    out.memo = (cache != nullptr ? *cache : own).memo();
     for (const ArtPiece& piece : plan.art)
-        out.art.push_back((cache != nullptr ? *cache : own).place(piece));
+        out.art.push_back((cache != nullptr ? *cache : own).place(piece, plan.cutter.tieWidth));
+    out.backing = backingLayout(plan, out);
     layoutStations(out);
     return out;
 }

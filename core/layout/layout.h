@@ -2,6 +2,9 @@
 
 #include "core/geometry/region.h"
 #include "core/geometry/segment_tree.h"
+#include "core/geometry/transform.h"
+#include "core/layout/backing_layout.h"
+#include "core/layout/lid_places.h"
 #include "core/plan/plan.h"
 
 #include <memory>
@@ -27,12 +30,20 @@ struct Span {
 
 /// One piece of artwork where it lies on the lid. Shared by layouts while only other things move.
 struct PlacedArt {
-    Region cut;
+    Region cut;  ///< as it will be cut: strengthened and tied where the plan says so
     Region engraved;
     SegmentTree cutTree;
     SegmentTree engravedTree;
     Bounds bounds;  ///< of both
+    Region added;   ///< wood given back to the drawing's cuts by strengthening and ties
+    int strengthenedPlaces = 0;
+    int tiedPieces = 0;
+    std::string mendProblem;  ///< why it could not be mended, or not wholly; empty where it is as asked
+    std::shared_ptr<const ArtNarrow> narrow;  ///< of the cuts, in the drawing's frame at true size
+    Transform placement;                      ///< of that frame on the lid
 };
+/// A drawing at its true size, not yet on the lid.
+struct SizedArt;
 using PlacedArtPtr = std::shared_ptr<const PlacedArt>;
 
 /// One end wall where the neck crosses it.
@@ -77,8 +88,9 @@ struct Layout {
     /// Where artwork may be: inside the lid's edge margin and off the wall's glue land.
     Region artField;
 
-    std::vector<PlacedArtPtr> art;  ///< one per Plan::art, same order
-    std::vector<Ring> holes;        ///< one per Plan::holes
+    std::shared_ptr<LidSearchMemo> memo;  ///< of the session, for narrowPlaces(); may be null
+    std::vector<PlacedArtPtr> art;        ///< one per Plan::art, same order
+    std::vector<Ring> holes;              ///< one per Plan::holes
 
     // Neck.
     double nutX = 0;
@@ -106,6 +118,7 @@ struct Layout {
     std::vector<std::pair<Point, Point>> strings;  ///< nut to saddle, bass to treble
 
     std::vector<BlockLayout> blocks;
+    BackingLayout backing;
     std::vector<Station> stations;  ///< sorted by x
 };
 
@@ -113,11 +126,15 @@ struct Layout {
 /// drawing does not transform it again. Not thread-safe: one per thread.
 class PlacedArtCache {
 public:
-    PlacedArtPtr place(const ArtPiece& piece);
+    PlacedArtCache() : m_memo(std::make_shared<LidSearchMemo>()) {}
+
+    PlacedArtPtr place(const ArtPiece& piece, double tieWidth = Cutter{}.tieWidth);
+    const std::shared_ptr<LidSearchMemo>& memo() const { return m_memo; }
 
 private:
     struct Entry {
         ArtPiece piece;
+        double tieWidth = 0;
         PlacedArtPtr placed;
     };
     struct Areas {
@@ -125,8 +142,22 @@ private:
         std::vector<ArtUse> uses;
         std::shared_ptr<const ArtAreas> areas;
     };
+    /// Cuts at true size, mended: what stays while a drawing is moved and turned.
+    struct Sized {
+        std::shared_ptr<const ArtAreas> from;
+        double scale = 1;
+        double strengthen = 0;
+        int ties = 0;
+        double tieWidth = 0;
+        std::shared_ptr<const SizedArt> art;
+    };
+    std::shared_ptr<const ArtAreas> areasOf(const ArtPiece& piece);
+    std::shared_ptr<const SizedArt> sized(const ArtPiece& piece, double tieWidth);
+
     std::vector<Entry> m_entries;
     std::vector<Areas> m_areas;
+    std::vector<Sized> m_sized;
+    std::shared_ptr<LidSearchMemo> m_memo;
 };
 
 /// Where everything of the plan is. Pure: the cache changes only how fast the answer comes.

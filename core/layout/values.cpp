@@ -1,5 +1,7 @@
 #include "core/layout/values.h"
 
+#include "core/layout/sound_opening.h"
+
 #include <algorithm>
 
 namespace lidwright {
@@ -46,6 +48,9 @@ void artValues(const Plan& plan, const Layout& l, List& out)
         all += cut;
         out.add(key + ".cut-area", name + ": area cut through", cut, Quantity::Area);
         out.add(key + ".engraved-area", name + ": area engraved", area(l.art[i]->engraved), Quantity::Area);
+        if (plan.art[i].strengthen > 0 || plan.art[i].ties > 0)
+            out.add(key + ".added-area", name + ": wood given back by strengthening and ties",
+                    std::max(0.0, area(l.art[i]->added)), Quantity::Area);
         out.length(key + ".length", name + ": length along the neck", l.art[i]->bounds.width());
         out.length(key + ".width", name + ": width across the neck", l.art[i]->bounds.height());
         out.add(key + ".outlines", name + ": closed outlines",
@@ -59,6 +64,31 @@ void artValues(const Plan& plan, const Layout& l, List& out)
                 a, Quantity::Area);
     }
     out.add("lid.open-area", "All openings of the lid", all, Quantity::Area);
+}
+
+void soundValues(const Plan& plan, const Layout& l, List& out)
+{
+    const SoundOpening open = soundOpening(plan, l);
+    out.add("sound-hole.behind-neck", "Openings over the neck", open.behindNeck, Quantity::Area);
+    out.add("sound-hole.behind-blocks", "Openings over blocks", open.behindBlocks, Quantity::Area);
+    out.add("sound-hole.free", "Free openings, without backing", open.freeArea, Quantity::Area);
+    out.add("sound-hole.net", "Sound hole left", open.net, Quantity::Area);
+    out.length("sound-hole.diameter", "Round hole of the same area", roundHoleDiameter(open.net));
+    if (plan.backingLayers.empty()) return;
+    out.add("sound-hole.net-least", "Sound hole left at least", open.netLeast, Quantity::Area);
+    out.add("sound-hole.net-most", "Sound hole left at most", open.netMost, Quantity::Area);
+    out.add("backing.open-fraction", "Open part of the backing", open.fraction, Quantity::Ratio);
+    out.add("backing.area", "Area of the backing", std::max(0.0, area(l.backing.outline)), Quantity::Area);
+    out.add("backing.pieces", "Pieces of the backing", static_cast<double>(l.backing.outline.rings.size()),
+            Quantity::Count);
+    out.length("backing.thickness", "Thickness of the backing", l.backing.thickness);
+    out.length("backing.gap-over-neck", "Air between lid and neck", l.backing.gapOverNeck);
+    if (const auto stack = backingStack(plan)) {
+        constexpr double kSquareMillimetresPerMetre = 1e6;
+        out.add("backing.weight", "Weight of the backing, a panel's opening counted as solid",
+                stack->areaWeight_kg_m2 * std::max(0.0, area(l.backing.outline)) / kSquareMillimetresPerMetre,
+                Quantity::Mass);
+    }
 }
 
 void wallValues(const std::string& key, const std::string& name, const EndWallLayout& wall, List& out)
@@ -128,6 +158,7 @@ std::vector<DerivedValue> values(const Plan& plan, const Layout& layout)
     List out;
     boxValues(layout, out);
     artValues(plan, layout, out);
+    soundValues(plan, layout, out);
     neckValues(plan, layout, out);
     topValues(plan, layout, out);
     for (const Station& s : layout.stations)

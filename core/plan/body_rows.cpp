@@ -166,8 +166,11 @@ std::vector<Parameter> bodyRows()
     std::vector<Parameter> all = sheetRows();
     append(all, boxRows());
     append(all, lidRows());
+    append(all, lidWoodRows());
     append(all, artRows());
+    append(all, artMendRows());
     append(all, holeRows());
+    append(all, backingRows());
     return all;
 }
 

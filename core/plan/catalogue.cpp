@@ -15,7 +15,7 @@ const std::vector<Parameter>& allRows()
 {
     static const std::vector<Parameter> rows = [] {
         std::vector<Parameter> all = rows::bodyRows();
-        for (auto&& group : {rows::neckRows(), rows::shopRows()})
+        for (auto&& group : {rows::neckRows(), rows::shopRows(), rows::cutterRows()})
             all.insert(all.end(), group.begin(), group.end());
         return all;
     }();
@@ -28,6 +28,8 @@ constexpr PartInfo kParts[] = {
     {"lid", "Lid", false},
     {"art", "Artwork", true},
     {"hole", "Plain hole", true},
+    {"backing-fit", "Backing", false},
+    {"backing", "Backing layer", true},
     {"scale", "Scale", false},
     {"neck", "Neck", false},
     {"head-opening", "Head-end opening", false},
@@ -38,6 +40,7 @@ constexpr PartInfo kParts[] = {
     {"corner-blocks", "Corner blocks", false},
     {"block", "Wall block", true},
     {"shop", "Shop", false},
+    {"cutter", "Cutter", false},
 };
 
 /// Splits "art.2.x" into pattern "art.#.x" and index 1; index -1 where the key has no number.
@@ -91,6 +94,7 @@ const Plan& freshPlan()
         p.art.resize(1);
         p.holes.resize(1);
         p.blocks.resize(1);
+        p.backingLayers.resize(1);
         return p;
     }();
     return plan;

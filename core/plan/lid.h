@@ -1,8 +1,13 @@
 #pragma once
 
+#include <string>
+
 namespace lidwright {
 
 enum class LidSeat { OnWalls, LetIn };
+
+/// Which way the lid's grain runs; of plywood that of the face ply.
+enum class LidGrain { Along, Across };
 
 /// The lid, which is the soundboard.
 struct Lid {
@@ -10,6 +15,9 @@ struct Lid {
     LidSeat seat =
         LidSeat::OnWalls;    ///< laid on the walls' top edges, or let in between them, flush with them
     double edgeMargin = 10;  ///< no artwork nearer to the lid's edge than this, mm
+
+    std::string material = "birch-plywood-3mm";  ///< id of a wood or panel in core/materials
+    LidGrain grain = LidGrain::Along;            ///< along the neck or across it
 
     bool operator==(const Lid&) const = default;
 };

@@ -2,9 +2,11 @@
 
 #include "core/base/units.h"
 #include "core/plan/art_piece.h"
+#include "core/plan/backing_layer.h"
 #include "core/plan/blocks.h"
 #include "core/plan/box.h"
 #include "core/plan/bridge.h"
+#include "core/plan/cutter.h"
 #include "core/plan/fretboard.h"
 #include "core/plan/lid.h"
 #include "core/plan/neck.h"
@@ -24,6 +26,8 @@ struct Plan {
     Lid lid;
     std::vector<ArtPiece> art;
     std::vector<SoundHole> holes;
+    Backing backing;
+    std::vector<BackingLayer> backingLayers;  ///< from the lid down
     Neck neck;
     WallOpening headOpening;
     WallOpening tailOpening;
@@ -34,6 +38,7 @@ struct Plan {
     CornerBlocks cornerBlocks;
     std::vector<WallBlock> blocks;
     Shop shop;
+    Cutter cutter;
     /// JSON text of keys that this version of the file format does not know, kept for the next writer;
     /// empty where there are none.
     std::string unknownKeys;

@@ -171,6 +171,10 @@ constexpr Customary practice(double least, double most)
 
 // The rows of each group of parts, in catalogue order.
 std::vector<Parameter> bodyRows();
+std::vector<Parameter> lidWoodRows();
+std::vector<Parameter> artMendRows();
+std::vector<Parameter> backingRows();
+std::vector<Parameter> cutterRows();
 std::vector<Parameter> neckRows();
 std::vector<Parameter> shopRows();
 

@@ -63,6 +63,11 @@ Result<ParameterValue> parseValue(const Parameter& parameter, std::string_view t
             return wrap(parseLength(text, style));
         case Quantity::Angle:
             return wrap(parseNumber(text, true, style.decimalMark));
+        case Quantity::Force: {
+            std::string number = trimmedLower(text);
+            if (number.ends_with('n')) number.pop_back();
+            return wrap(parseNumber(number, false, style.decimalMark));
+        }
         default:
             return wrap(parseNumber(text, false, style.decimalMark));
     }
@@ -85,6 +90,8 @@ std::string formatValue(const Parameter& parameter, const ParameterValue& value,
             return decimalNumber(number, 2, style.decimalMark) + "°";
         case Quantity::Ratio:
             return decimalNumber(number, 4, style.decimalMark);
+        case Quantity::Force:
+            return decimalNumber(number, 4, style.decimalMark) + " N";
         default:
             return spoken(Measure{number, parameter.quantity}, style);
     }

@@ -21,8 +21,11 @@ public:
         plan.art.resize(below(4));
         plan.holes.resize(below(5));
         plan.blocks.resize(below(5));
+        plan.backingLayers.resize(below(4));
         for (const Parameter& p : catalogue()) {
-            if (p.key == std::string_view("hole.count") || p.key == std::string_view("block.count")) continue;
+            if (p.key == std::string_view("hole.count") || p.key == std::string_view("block.count") ||
+                p.key == std::string_view("backing.count"))
+                continue;
             const int members = p.inList() ? p.size(plan) : 1;
             for (int i = 0; i < members; ++i) {
                 if (p.isText())

@@ -50,6 +50,7 @@ Sample harbourLight(const std::filesystem::path& folder)
     art.turn = 90;
     art.x = 124;
     art.scale = 1.04;
+    art.strengthen = 6.5;
     p.art = {art};
     p.blocks = {{BoxWall::BassSide, 245, 60, 12, 15}, {BoxWall::TrebleSide, 245, 60, 12, 15}};
     return {"harbour-light.lidplan", p};
@@ -69,6 +70,7 @@ Sample orchardDoor(const std::filesystem::path& folder)
     p.box.endWall = 6;
     p.box.sideWall = 6;
     p.lid.thickness = 4;
+    p.lid.material = "birch-plywood-4mm";
     p.cornerBlocks.height = 40;
     p.neck.blankLength = 760;
     p.neck.headLength = 125;
@@ -122,6 +124,7 @@ Sample moonKettle(const std::filesystem::path& folder)
     }
     p.box.outline = outline;
     p.lid.thickness = 0.125 * kInch;
+    p.lid.material = "sitka-spruce";
     p.lid.seat = LidSeat::LetIn;
     p.lid.edgeMargin = 0.375 * kInch;
     p.neck.blankLength = 37 * kInch;
@@ -153,6 +156,7 @@ Sample moonKettle(const std::filesystem::path& folder)
     art.turn = 90;
     art.x = 5.2 * kInch;
     art.scale = 1;
+    art.strengthen = 0.25 * kInch;
     p.art = {art};
     return {"moon-kettle.lidplan", p};
 }

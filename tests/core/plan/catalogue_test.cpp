@@ -24,12 +24,14 @@ Plan fullPlan()
     plan.art.resize(kMostPieces);
     plan.holes.resize(kMostPieces);
     plan.blocks.resize(kMostPieces);
+    plan.backingLayers.resize(kMostPieces);
     return plan;
 }
 
 bool listCount(const Parameter& p)
 {
-    return p.key == std::string_view("hole.count") || p.key == std::string_view("block.count");
+    return p.key == std::string_view("hole.count") || p.key == std::string_view("block.count") ||
+           p.key == std::string_view("backing.count");
 }
 
 bool whole(const Parameter& p)
@@ -157,7 +159,10 @@ TEST(Catalogue, EveryMemberOfEveryPartHasItsRow)
     EXPECT_EQ(rows("corner-blocks"), memberCount<CornerBlocks>());
     EXPECT_EQ(rows("block"), memberCount<WallBlock>());
     EXPECT_EQ(rows("shop"), memberCount<Shop>());
-    // 15 parts, and the keys that are not understood.
+    EXPECT_EQ(rows("cutter"), memberCount<Cutter>());
+    EXPECT_EQ(rows("backing-fit"), memberCount<Backing>());
+    EXPECT_EQ(rows("backing"), memberCount<BackingLayer>());
+    // The parts, and the keys that are not understood.
     EXPECT_EQ(memberCount<Plan>(), static_cast<int>(parts().size()) + 1);
 }
 
@@ -316,6 +321,7 @@ TEST(Catalogue, DefaultsAreThoseOfAFreshPlan)
 {
     Plan plan;
     plan.holes.resize(1);
+    plan.backingLayers.resize(1);
     for (const Parameter& p : catalogue())
         if (!listCount(p) && partOf(p) != "art" && partOf(p) != "block") {
             EXPECT_EQ(defaultValue(p), get(plan, {&p, 0})) << p.key;

@@ -49,6 +49,7 @@ double halfStep(const Parameter& p, const UnitStyle& style)
         case Quantity::Angle:
             return 0.005 + 1e-9;
         case Quantity::Ratio:
+        case Quantity::Force:
             return 0.00005 + 1e-9;
         default:
             return 0;
@@ -62,7 +63,8 @@ TEST(ValueText, EveryChoiceIsReadByWordAndByLabel)
             SCOPED_TRACE(p.key);
             const auto value = static_cast<double>(i);
             const std::string word = p.choices[i].word;
-            EXPECT_EQ(word.find_first_not_of("abcdefghijklmnopqrstuvwxyz-"), std::string::npos) << word;
+            EXPECT_EQ(word.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789.-"), std::string::npos)
+                << word;
             EXPECT_EQ(numberOf(parseValue(p, word, kMillimetres)), value);
             EXPECT_EQ(numberOf(parseValue(p, "  " + upper(word) + "\t", kMillimetres)), value);
             const std::string shown = formatValue(p, value, kMillimetres);

@@ -1,0 +1,178 @@
+#include "core/layout/lid_places.h"
+
+#include "core/layout/layout.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lidwright {
+namespace {
+
+/// A foot nearer than this to a line stands on it, mm.
+constexpr double kOnLine = 1e-3;
+
+const Ring& frameOf(const Layout& layout)
+{
+    return layout.boxInner.empty() ? layout.lidOutline : layout.boxInner;
+}
+
+Ring boxRing(const Bounds& b)
+{
+    return rectangleRing(b.centre(), b.width(), b.height());
+}
+
+/// True when nothing but itself is within `width` of the drawing or of any hole, so that each can be judged
+/// alone. Boxes are compared: a needless search of the whole lid is only slower.
+bool allApart(const Layout& layout, double width)
+{
+    std::vector<Bounds> all;
+    for (const PlacedArtPtr& art : layout.art) {
+        const Bounds b = bounds(art->cut);
+        if (!b.empty()) all.push_back(b);
+    }
+    for (const Ring& hole : layout.holes)
+        all.push_back(bounds(hole));
+    const SegmentTree frame(std::vector<Ring>{frameOf(layout)});
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const Ring ring = boxRing(all[i]);
+        if (!frame.inside(all[i].centre()) || frame.nearest(ring).distance < width) return false;
+        for (std::size_t j = 0; j < i; ++j)
+            if (all[j].touches(all[i].grown(width))) return false;
+    }
+    return true;
+}
+
+NarrowPlace moved(NarrowPlace place, const Transform& map)
+{
+    const Point tip = map(place.at + Point{std::cos(place.direction), std::sin(place.direction)});
+    place.at = map(place.at);
+    place.footA = map(place.footA);
+    place.footB = map(place.footB);
+    for (Point& p : place.axis)
+        p = map(p);
+    place.piece = transformed(place.piece, map);
+    double direction = std::atan2(tip.y - place.at.y, tip.x - place.at.x);
+    if (direction <= -kPi / 2) direction += kPi;
+    if (direction > kPi / 2) direction -= kPi;
+    place.direction = direction;
+    return place;
+}
+
+/// Drop-outs, largest first; then the narrowest first; equals by place.
+bool worse(const LidPlace& a, const LidPlace& b)
+{
+    const bool dropA = a.place.kind == NarrowKind::DropOut, dropB = b.place.kind == NarrowKind::DropOut;
+    if (dropA != dropB) return dropA;
+    const double first = dropA ? -a.place.freed : a.place.width;
+    const double second = dropA ? -b.place.freed : b.place.width;
+    constexpr double kEqual = 1e-6;
+    if (std::abs(first - second) > kEqual) return first < second;
+    return a.place.at.x != b.place.at.x ? a.place.at.x < b.place.at.x : a.place.at.y < b.place.at.y;
+}
+
+/// What `search` finds in each drawing, brought to the lid.
+template <typename Search>
+LidPlaces byDrawing(const Layout& layout, const Search& search)
+{
+    LidPlaces out;
+    for (std::size_t i = 0; i < layout.art.size(); ++i) {
+        const PlacedArt& art = *layout.art[i];
+        if (!art.narrow) continue;
+        const Result<NarrowSearch> found = search(*art.narrow);
+        if (!found) {
+            out.problem = found.error();
+            continue;
+        }
+        for (const NarrowPlace& place : found->places)
+            out.places.push_back({static_cast<int>(i), false, moved(place, art.placement)});
+    }
+    std::stable_sort(out.places.begin(), out.places.end(), worse);
+    return out;
+}
+
+/// The drawing whose cuts both feet lie on, -1 where they differ or belong to no drawing.
+int drawingAt(const Layout& layout, const NarrowPlace& place)
+{
+    for (std::size_t i = 0; i < layout.art.size(); ++i) {
+        const SegmentTree& tree = layout.art[i]->cutTree;
+        if (tree.empty()) continue;
+        if (tree.nearest(place.footA).distance < kOnLine && tree.nearest(place.footB).distance < kOnLine)
+            return static_cast<int>(i);
+    }
+    return -1;
+}
+
+}  // namespace
+
+Result<NarrowSearch> ArtNarrow::wood(double width, const NarrowCancelled& cancelled) const
+{
+    const std::scoped_lock lock(m_lock);
+    if (m_wood.found && m_wood.width == width) return *m_wood.found;
+    if (m_cut.empty()) return NarrowSearch{};
+    const Bounds about = bounds(m_cut).grown(2 * width + 1);
+    auto found = findNarrow(subtract(Region{{boxRing(about)}}, m_cut), width, {}, cancelled);
+    if (!found) return found.error();
+    m_wood = {width, std::make_shared<const NarrowSearch>(std::move(found).value())};
+    return *m_wood.found;
+}
+
+Result<NarrowSearch> ArtNarrow::closings(double kerf, const NarrowCancelled& cancelled) const
+{
+    const std::scoped_lock lock(m_lock);
+    if (m_closings.found && m_closings.width == kerf) return *m_closings.found;
+    if (m_cut.empty() || !(kerf > 0)) return NarrowSearch{};
+    auto found = findKerfClosings(m_cut, kerf, cancelled);
+    if (!found) return found.error();
+    m_closings = {kerf, std::make_shared<const NarrowSearch>(std::move(found).value())};
+    return *m_closings.found;
+}
+
+Region openLid(const Layout& layout)
+{
+    std::vector<Region> cuts;
+    for (const PlacedArtPtr& art : layout.art)
+        cuts.push_back(art->cut);
+    for (const Ring& hole : layout.holes)
+        cuts.push_back(fill({hole}, FillRule::NonZero));
+    return subtract(fill({frameOf(layout)}, FillRule::NonZero), unite(cuts));
+}
+
+LidPlaces LidSearchMemo::at(const Layout& layout, double width, const NarrowCancelled& cancelled)
+{
+    Key key{openLid(layout), width};
+    const std::scoped_lock lock(m_lock);
+    if (m_found && m_key == key) return *m_found;
+    LidPlaces out;
+    const auto search = findNarrow(key.solid, width, {}, cancelled);
+    if (!search) {
+        out.problem = search.error();
+        return out;
+    }
+    const SegmentTree frame(std::vector<Ring>{frameOf(layout)});
+    const auto atWall = [&](const NarrowPlace& place) {
+        if (place.kind == NarrowKind::DropOut) return false;
+        return frame.nearest(place.footA).distance < kOnLine || frame.nearest(place.footB).distance < kOnLine;
+    };
+    for (const NarrowPlace& place : search->places)
+        out.places.push_back({drawingAt(layout, place), atWall(place), place});
+    m_key = std::move(key);
+    m_found = out;
+    return out;
+}
+
+LidPlaces narrowPlaces(const Layout& layout, double width, const NarrowCancelled& cancelled)
+{
+    if (frameOf(layout).empty()) return {};
+    if (!allApart(layout, width)) {
+        LidSearchMemo fresh;
+        return (layout.memo ? *layout.memo : fresh).at(layout, width, cancelled);
+    }
+    return byDrawing(layout, [&](const ArtNarrow& art) { return art.wood(width, cancelled); });
+}
+
+LidPlaces closedByKerf(const Layout& layout, double kerf, const NarrowCancelled& cancelled)
+{
+    return byDrawing(layout, [&](const ArtNarrow& art) { return art.closings(kerf, cancelled); });
+}
+
+}  // namespace lidwright
