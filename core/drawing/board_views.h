@@ -20,9 +20,22 @@ void drawStationDimensions(ViewPen& pen, const ViewInput& in);
 /// The dimensions of the part that is selected, as far as they are not shown anyway.
 void drawSelectedDimensions(ViewPen& pen, const ViewInput& in);
 
+/// Where wood was given back to the artwork's cuts.
+void drawAddedWood(ViewPen& pen, const Layout& layout);
+/// The places that are too thin, each with its number in the table of thin places.
+void drawThinPlaces(ViewPen& pen, const ViewInput& in);
+/// The backing as it shows through the cuts.
+void drawBackingSeen(ViewPen& pen, const Layout& layout);
+
+/// What the lid's wood is filled with, by its grain.
+inline FillKind lidWood(const Plan& plan)
+{
+    return plan.lid.grain == LidGrain::Along ? FillKind::Wood : FillKind::WoodAcross;
+}
+
 /// Every piece of artwork and every hole as fills over the wood, larger outlines first, so that what lies
 /// inside another is painted over it.
-void drawCutOuts(ViewPen& pen, const Layout& layout);
+void drawCutOuts(ViewPen& pen, const ViewInput& in);
 
 /// How far centre lines run beyond the outline, mm on paper (common practice).
 inline constexpr double kCentreOverrun = 3;

@@ -15,8 +15,9 @@ struct Shown {
 
 }  // namespace
 
-void drawCutOuts(ViewPen& pen, const Layout& layout)
+void drawCutOuts(ViewPen& pen, const ViewInput& in)
 {
+    const Layout& layout = in.layout;
     std::vector<Shown> all;
     // Where an engraving is left out around a cut, the two rings are the same: the hole is painted first.
     constexpr double kHoleFirst = 1 + 1e-9;
@@ -31,7 +32,7 @@ void drawCutOuts(ViewPen& pen, const Layout& layout)
     std::stable_sort(all.begin(), all.end(), [](const Shown& a, const Shown& b) { return a.size > b.size; });
     for (const Shown& s : all) {
         const std::string part = "art." + std::to_string(s.piece + 1);
-        const FillKind kind = s.hole       ? FillKind::Wood
+        const FillKind kind = s.hole       ? lidWood(in.plan)
                               : s.engraved ? FillKind::Engraved
                                            : FillKind::CutThrough;
         pen.fill(part, "artwork", *s.ring, kind);

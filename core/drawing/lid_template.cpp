@@ -64,8 +64,16 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
     const double inset = std::max(in.plan.lid.edgeMargin / 2, 3.0);
     const double length = std::min(rectangle ? 60.0 : 24.0, lid.width() / 4);
     const Point grain{rectangle ? lid.centre().x : edge.x, edge.y - inset};
-    pen.addAt(grain, grainArrow("lid", length, 1));
-    pen.text("lid", "grain", {grain.x + length / 2 + 3, grain.y - 1.25}, "grain", 2.5, Anchor::Left, 0, true);
+    if (in.plan.lid.grain == LidGrain::Along) {
+        pen.addAt(grain, grainArrow("lid", length, 1));
+        pen.text("lid", "grain", {grain.x + length / 2 + 3, grain.y - 1.25}, "grain", 2.5, Anchor::Left, 0,
+                 true);
+        return;
+    }
+    const Point across{lid.maxX - inset, lid.maxY / 2};
+    pen.addAt(across, turnedUpright(grainArrow("lid", length, 1)));
+    pen.text("lid", "grain", {across.x + 1.25, across.y + length / 2 + 3}, "grain", 2.5, Anchor::Left, 90,
+             true);
 }
 
 void drawEnds(ViewPen& pen, const ViewInput& in, const Bounds& lid)

@@ -46,6 +46,19 @@ std::vector<Element> grainArrow(const std::string& part, double length, double p
             {part, "grain", arrowHead({half, 0}, {1, 0}, head)}};
 }
 
+std::vector<Element> turnedUpright(std::vector<Element> elements)
+{
+    for (Element& element : elements) {
+        const auto turn = [](std::vector<Point>& points) {
+            for (Point& p : points)
+                p = {-p.y, p.x};
+        };
+        if (auto* stroke = std::get_if<Stroke>(&element.what)) turn(stroke->points);
+        if (auto* fill = std::get_if<Fill>(&element.what)) turn(fill->ring);
+    }
+    return elements;
+}
+
 std::vector<Element> cuttingPlaneEnd(const std::string& letter, double outward, double paper)
 {
     // All in mm on paper; ISO 128-3 shows the arrows on to the line and leaves the sizes open.

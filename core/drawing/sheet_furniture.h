@@ -14,6 +14,9 @@ inline constexpr double kProjectionSignWidth = 2.5;
 /// A double-headed arrow along x about (0, 0) that shows the grain, with no word.
 std::vector<Element> grainArrow(const std::string& part, double length, double paper);
 
+/// Lines turned about (0, 0) by a quarter, counter-clockwise.
+std::vector<Element> turnedUpright(std::vector<Element> elements);
+
 /// One end of a cutting plane that runs along x and is looked at toward +y (ISO 128-3): a wide end of the
 /// line, an arrow on to it, the letter. (0, 0) is where the line leaves the part; it goes on to `outward` (-1
 /// left, 1).

@@ -27,5 +27,6 @@ std::string lengthWithUnit(double mm, const UnitStyle& style);
 // One composer per template.
 Sheet lidTemplate(const ViewInput& in);
 Sheet wallTemplate(const ViewInput& in, bool head);
+Sheet backingTemplate(const ViewInput& in);
 
 }  // namespace lidwright

@@ -13,8 +13,17 @@ const char* word(TemplateKind kind)
             return "head-wall";
         case TemplateKind::TailWall:
             return "tail-wall";
+        case TemplateKind::Backing:
+            return "backing";
     }
     return "";
+}
+
+std::vector<TemplateKind> templatesOf(const Plan& plan)
+{
+    std::vector<TemplateKind> all{TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall};
+    if (!plan.backingLayers.empty()) all.push_back(TemplateKind::Backing);
+    return all;
 }
 
 Sheet templateSheet(const Plan& plan, const Layout& layout, TemplateKind kind, const UnitStyle& style)
@@ -29,6 +38,8 @@ Sheet templateSheet(const Plan& plan, const Layout& layout, TemplateKind kind, c
         case TemplateKind::HeadWall:
         case TemplateKind::TailWall:
             return wallTemplate(in, kind == TemplateKind::HeadWall);
+        case TemplateKind::Backing:
+            return backingTemplate(in);
     }
     return {};
 }

@@ -4,9 +4,13 @@
 
 namespace lidwright {
 
-enum class TemplateKind { Lid, HeadWall, TailWall };
+enum class TemplateKind { Lid, HeadWall, TailWall, Backing };
 
-/// The words by which the command line and files name a template: "lid", "head-wall", "tail-wall".
+/// The templates that this plan has: the backing's only where it has layers of it.
+std::vector<TemplateKind> templatesOf(const Plan& plan);
+
+/// The words by which the command line and files name a template: "lid", "head-wall", "tail-wall",
+/// "backing".
 const char* word(TemplateKind kind);
 
 /// A full-size template (1 sheet mm = 1 mm): cut lines, centre lines, stations, dimensions, what it is, which

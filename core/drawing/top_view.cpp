@@ -14,8 +14,12 @@ void drawBody(ViewPen& pen, const ViewInput& in)
     if (!neckOverWalls) pen.fill("neck", "neck", l.neckOutline, FillKind::Wood);
     if (letIn) pen.area("box", "box", l.boxOuter, FillKind::Wood, LineKind::Visible);
     if (neckOverWalls) pen.fill("neck", "neck", l.neckOutline, FillKind::Wood);
-    pen.area("lid", "lid", l.lidOutline, FillKind::Wood, LineKind::Visible);
-    drawCutOuts(pen, l);
+    pen.area("lid", "lid", l.lidOutline, lidWood(in.plan), LineKind::Visible);
+    drawCutOuts(pen, in);
+    drawBackingSeen(pen, l);
+    drawAddedWood(pen, l);
+    for (const Ring& ring : l.backing.outline.rings)
+        pen.outline("backing-fit", "hidden", ring, LineKind::Hidden);
     for (const Ring& ring : l.artField.rings)
         pen.outline("lid", "margin", ring, LineKind::Narrow);
     if (!letIn) pen.outline("box", "hidden", l.boxInner, LineKind::Hidden);
@@ -70,8 +74,12 @@ void drawGrain(ViewPen& pen, const ViewInput& in)
                              ? std::min(in.plan.lid.edgeMargin, in.plan.box.sideWall)
                              : in.plan.lid.edgeMargin;
     const double inset = std::max(clear / 2, pen.paper(1.5));
-    pen.addAt({rectangle ? lid.centre().x : edge.x, edge.y + (bass ? inset : -inset)},
-              grainArrow("lid", length, pen.paper()));
+    const Point place{rectangle ? lid.centre().x : edge.x, edge.y + (bass ? inset : -inset)};
+    if (in.plan.lid.grain == LidGrain::Along)
+        pen.addAt(place, grainArrow("lid", length, pen.paper()));
+    else  // across the margin there is no room for it: at the head end's margin instead
+        pen.addAt({lid.minX + inset, (lid.centre().y + (bass ? lid.minY : lid.maxY)) / 2},
+                  turnedUpright(grainArrow("lid", length, pen.paper())));
 }
 
 void drawBridgeDimensions(ViewPen& pen, const ViewInput& in)
@@ -110,6 +118,7 @@ void drawTopView(ViewPen& pen, const ViewInput& in)
     const Layout& l = in.layout;
     drawBody(pen, in);
     drawStringing(pen, in);
+    drawThinPlaces(pen, in);
     drawCentre(pen, in);
     drawGrain(pen, in);
     if (!in.options.only) {

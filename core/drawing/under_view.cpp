@@ -9,9 +9,16 @@ void drawUnderView(ViewPen& pen, const ViewInput& in)
     const Layout& l = in.layout;
     const bool letIn = in.plan.lid.seat == LidSeat::LetIn;
     // The land that the walls are glued to stands out by its own grain; the rest of the underside lies in it.
-    pen.area("lid", "lid", l.lidOutline, letIn ? FillKind::Wood : FillKind::Backing, LineKind::Visible);
-    if (!letIn) pen.area("box", "box", l.boxInner, FillKind::Wood, LineKind::Narrow);
-    drawCutOuts(pen, l);
+    pen.area("lid", "lid", l.lidOutline, letIn ? lidWood(in.plan) : FillKind::Backing, LineKind::Visible);
+    if (!letIn) pen.area("box", "box", l.boxInner, lidWood(in.plan), LineKind::Narrow);
+    drawCutOuts(pen, in);
+    drawAddedWood(pen, l);
+    for (const Ring& ring : l.backing.outline.rings)
+        pen.area("backing-fit", "backing", ring, FillKind::Backing, LineKind::Visible);
+    if (!l.backing.outline.empty())
+        for (std::size_t i = 0; i < l.art.size(); ++i)
+            for (const Ring& ring : l.art[i]->cut.rings)
+                pen.outline("art." + std::to_string(i + 1), "hidden", ring, LineKind::Hidden);
     pen.outline("bridge", "bridge", l.bridgeOutline, LineKind::Hidden);
     pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Hidden);
     for (const BlockLayout& block : l.blocks)
