@@ -29,6 +29,9 @@ constexpr ActionEntry kActions[] = {
     {Command::Paper, "paper", QT_TRANSLATE_NOOP("Actions", "&Paper..."),
      QT_TRANSLATE_NOOP("Actions", "Print full-size templates or write them as PDF"), "act_paper", QKeySequence::Print,
      "Ctrl+P"},
+    {Command::CutFile, "cut-file", QT_TRANSLATE_NOOP("Actions", "Lid for the &cutter..."),
+     QT_TRANSLATE_NOOP("Actions", "Write the lid with its artwork as the cutter needs it: SVG, DXF or PDF"), "act_cut_file",
+     kNone, "Ctrl+L"},
 
     {Command::Undo, "undo", QT_TRANSLATE_NOOP("Actions", "&Undo"),
      QT_TRANSLATE_NOOP("Actions", "Take back the last change"), "act_undo", QKeySequence::Undo, "Ctrl+Z"},
@@ -66,6 +69,9 @@ constexpr ActionEntry kActions[] = {
      QT_TRANSLATE_NOOP("Actions", "Unfold or fold away the parts at the left"), "act_parts_side", kNone, "F7", true},
     {Command::FindingsSide, "findings-side", QT_TRANSLATE_NOOP("Actions", "&Findings"),
      QT_TRANSLATE_NOOP("Actions", "Unfold or fold away the findings at the right"), "act_findings_side", kNone, "F8", true},
+    {Command::ThinPlaces, "thin-places", QT_TRANSLATE_NOOP("Actions", "Thin pla&ces"),
+     QT_TRANSLATE_NOOP("Actions", "Show or hide the table of thin wood between the cuts, and what it bears"),
+     "act_thin_places", kNone, "F4", true},
     {Command::FirstSteps, "first-steps", QT_TRANSLATE_NOOP("Actions", "First st&eps"),
      QT_TRANSLATE_NOOP("Actions", "Show or hide the strip of the five things to do first"), "", kNone, "", true},
     {Command::NextRegion, "next-region", QT_TRANSLATE_NOOP("Actions", "&Go to next region"),
@@ -82,6 +88,9 @@ constexpr ActionEntry kActions[] = {
      QT_TRANSLATE_NOOP("Actions", "Add a slot with round ends to the lid"), "act_add_slot", kNone, "Ctrl+Shift+L"},
     {Command::AddBlock, "add-block", QT_TRANSLATE_NOOP("Actions", "Add b&lock"),
      QT_TRANSLATE_NOOP("Actions", "Add a support block along a wall, under the lid"), "act_add_block", kNone, "Ctrl+Shift+B"},
+    {Command::AddBacking, "add-backing", QT_TRANSLATE_NOOP("Actions", "Add bac&king"),
+     QT_TRANSLATE_NOOP("Actions", "Add a layer of wire cloth, perforated sheet or thin panel under the artwork"),
+     "act_add_backing", kNone, "Ctrl+Shift+K"},
 
     {Command::KeysPage, "keys-page", QT_TRANSLATE_NOOP("Actions", "&Keys"),
      QT_TRANSLATE_NOOP("Actions", "Show every command and its keys"), "act_keys_page", QKeySequence::HelpContents, "F1"},
@@ -94,12 +103,13 @@ constexpr ActionEntry kActions[] = {
 using K = MenuItem::Kind;
 const MenuItem kFile[] = {Command::New, Command::Open, K::RecentFiles, K::Samples, K::Separator, Command::Save, Command::SaveAs,
                           K::Separator, Command::AddArtwork, Command::BoxOutline, K::Separator, Command::Paper,
-                          Command::ExportPicture, K::Separator, Command::Quit};
+                          Command::CutFile, Command::ExportPicture, K::Separator, Command::Quit};
 const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::DeletePart, Command::PaintUses};
 const MenuItem kView[] = {Command::FitAll, Command::FitTop, Command::FitSection, Command::FitHeadEnd, Command::FitTailEnd,
                           K::Separator, Command::ZoomIn, Command::ZoomOut, K::Separator, Command::UnderView, Command::Snapping,
-                          K::Separator, Command::PartsSide, Command::FindingsSide, Command::FirstSteps, Command::NextRegion};
-const MenuItem kAdd[] = {Command::AddArtwork, Command::AddHole, Command::AddSlot, Command::AddBlock};
+                          K::Separator, Command::PartsSide, Command::FindingsSide, Command::ThinPlaces, Command::FirstSteps, Command::NextRegion};
+const MenuItem kAdd[] = {Command::AddArtwork, Command::AddHole, Command::AddSlot, Command::AddBlock,
+                         Command::AddBacking};
 const MenuItem kHelp[] = {Command::KeysPage, Command::WhatsThis, K::Separator, Command::About};
 
 const MenuEntry kMenus[] = {
@@ -112,7 +122,8 @@ const MenuEntry kMenus[] = {
 
 const MenuItem kToolBar[] = {Command::Open, Command::Save, K::Separator, Command::Undo, Command::Redo, K::Separator,
                              Command::AddArtwork, Command::AddHole, Command::AddSlot, Command::AddBlock, K::Separator,
-                             Command::FitAll, Command::UnderView, Command::Snapping, K::Separator, Command::Paper};
+                             Command::FitAll, Command::UnderView, Command::Snapping, K::Separator, Command::ThinPlaces, Command::Paper,
+                             Command::CutFile};
 // clang-format on
 
 }  // namespace

@@ -25,6 +25,8 @@ extern const Command kFindingsCommand;
 extern const Command kValuesCommand;
 extern const Command kParametersCommand;
 extern const Command kArtCommand;
+extern const Command kThinCommand;
+extern const Command kLidCommand;
 extern const Command kPaperCommand;
 extern const Command kPictureCommand;
 extern const Command kHelpCommand;

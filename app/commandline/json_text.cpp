@@ -33,6 +33,10 @@ const char* unitName(Quantity quantity)
             return "mm2";
         case Quantity::Volume:
             return "mm3";
+        case Quantity::Force:
+            return "N";
+        case Quantity::Mass:
+            return "kg";
         case Quantity::Count:
         case Quantity::Ratio:
         case Quantity::Choice:
@@ -54,6 +58,10 @@ const char* kindName(Quantity quantity)
             return "area";
         case Quantity::Volume:
             return "volume";
+        case Quantity::Force:
+            return "force";
+        case Quantity::Mass:
+            return "mass";
         case Quantity::Count:
             return "count";
         case Quantity::Ratio:

@@ -18,7 +18,7 @@ namespace {
 constexpr OptionSpec kOptions[] = {
     {"-o", "FILE.pdf", "the file to write"},
     {"--size", "a4|letter|a3|tabloid|roll", "paper; by the locale where not said"},
-    {"--only", "lid,head-wall,tail-wall", "which templates; all where not said"},
+    {"--only", "lid,head-wall,tail-wall,backing", "which templates; all where not said"},
     {"--overlap", "LENGTH", "strip that neighbouring pages share; 15 mm where not said"},
     {"--correct-x", "FACTOR", "nominal over measured length on your printer, level"},
     {"--correct-y", "FACTOR", "the same, upright"},
@@ -26,7 +26,8 @@ constexpr OptionSpec kOptions[] = {
     kArtOption,
 };
 
-constexpr TemplateKind kKinds[] = {TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall};
+constexpr TemplateKind kKinds[] = {TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall,
+                                   TemplateKind::Backing};
 
 Error noSuchWord(const std::string& option, const std::string& word, const std::vector<std::string>& known)
 {

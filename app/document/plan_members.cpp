@@ -19,6 +19,7 @@ int memberCount(const Plan& plan, const QString& list)
     if (list == QLatin1String("art")) return static_cast<int>(plan.art.size());
     if (list == QLatin1String("hole")) return static_cast<int>(plan.holes.size());
     if (list == QLatin1String("block")) return static_cast<int>(plan.blocks.size());
+    if (list == QLatin1String("backing")) return static_cast<int>(plan.backingLayers.size());
     return 0;
 }
 
@@ -38,6 +39,8 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey)
         next.art.erase(next.art.begin() + member->index);
     else if (member->list == QLatin1String("hole"))
         next.holes.erase(next.holes.begin() + member->index);
+    else if (member->list == QLatin1String("backing"))
+        next.backingLayers.erase(next.backingLayers.begin() + member->index);
     else
         next.blocks.erase(next.blocks.begin() + member->index);
     return next;
@@ -57,6 +60,14 @@ std::optional<Plan> withBlock(const Plan& plan)
     if (static_cast<int>(plan.blocks.size()) >= kMostPieces) return std::nullopt;
     Plan next = plan;
     next.blocks.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withBackingLayer(const Plan& plan)
+{
+    if (static_cast<int>(plan.backingLayers.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.backingLayers.emplace_back();
     return next;
 }
 

@@ -16,7 +16,7 @@ struct PartMember {
 
 /// The member that a part key names, or nothing where it names no list member ("bridge").
 std::optional<PartMember> partMember(const QString& partKey);
-/// How many members the list "art", "hole" or "block" has; 0 for other words.
+/// How many members the list "art", "hole", "block" or "backing" has; 0 for other words.
 int memberCount(const Plan& plan, const QString& list);
 /// Whether the plan has this part: every part that is no list member, and members that exist.
 bool hasPart(const Plan& plan, const QString& partKey);
@@ -26,6 +26,8 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey);
 /// The plan with one more hole of this kind, or one more block; nothing when the list is full.
 std::optional<Plan> withHole(const Plan& plan, HoleKind kind);
 std::optional<Plan> withBlock(const Plan& plan);
+/// The plan with one more layer of backing under the others; nothing when the list is full.
+std::optional<Plan> withBackingLayer(const Plan& plan);
 /// The plan with one more drawing; nothing when the list is full.
 std::optional<Plan> withArtwork(const Plan& plan, ArtPiece piece);
 

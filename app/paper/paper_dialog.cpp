@@ -90,8 +90,13 @@ PaperJob PaperDialog::job() const
 void PaperDialog::setJob(const PaperJob& job)
 {
     PaperForm& f = *m_form;
-    for (const auto& [kind, box] : f.templates)
-        box->setChecked(std::find(job.templates.begin(), job.templates.end(), kind) != job.templates.end());
+    const std::vector<TemplateKind> had = templatesOf(m_plan);
+    for (const auto& [kind, box] : f.templates) {
+        const bool there = std::find(had.begin(), had.end(), kind) != had.end();
+        box->setVisible(there);
+        box->setChecked(there &&
+                        std::find(job.templates.begin(), job.templates.end(), kind) != job.templates.end());
+    }
     f.margin->setValue(job.margin, m_style);
     f.overlap->setValue(job.overlap, m_style);
     f.size->setCurrentIndex(f.size->findData(static_cast<int>(job.size)));

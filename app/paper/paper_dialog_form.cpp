@@ -83,7 +83,8 @@ void PaperForm::buildTemplates(QDialog& dialog, QVBoxLayout& side)
 {
     auto* box = new QGroupBox(tr("Templates"), &dialog);
     auto* column = new QVBoxLayout(box);
-    for (const TemplateKind kind : {TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall}) {
+    for (const TemplateKind kind :
+         {TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall, TemplateKind::Backing}) {
         auto* check = new QCheckBox(templateLabel(kind), box);
         check->setToolTip(tr("Whether this template is printed."));
         column->addWidget(check);

@@ -12,7 +12,9 @@ enum class PaperSize { A4, Letter, A3, Tabloid, Roll };
 
 /// What is to be printed and how.
 struct PaperJob {
-    std::vector<TemplateKind> templates{TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall};
+    /// The backing's is left out by itself where the plan has none and others are asked for.
+    std::vector<TemplateKind> templates{TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall,
+                                        TemplateKind::Backing};
     PaperSize size = PaperSize::A4;
     double margin = 10;      ///< mm kept free on all sides
     double overlap = 15;     ///< mm shared by neighbouring tiles

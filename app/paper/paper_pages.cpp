@@ -201,9 +201,11 @@ QString templateLabel(TemplateKind kind)
         case TemplateKind::HeadWall:
             return PaperText::tr("Head-end wall");
         case TemplateKind::TailWall:
+            return PaperText::tr("Tail-end wall");
+        case TemplateKind::Backing:
             break;
     }
-    return PaperText::tr("Tail-end wall");
+    return PaperText::tr("Backing");
 }
 
 Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
@@ -221,6 +223,7 @@ Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
     // The cover is composed last, when all is counted, but stands first.
     if (!roll) all.pages.emplace_back();
     for (const TemplateKind kind : job.templates) {
+        if (kind == TemplateKind::Backing && plan.backingLayers.empty() && job.templates.size() > 1) continue;
         const auto drawing = std::make_shared<const Sheet>(templateSheet(plan, layout, kind, style));
         TemplatePages one;
         one.kind = kind;

@@ -15,8 +15,12 @@ struct Home {
     const char* word;
     const char* part;
 };
-constexpr Home kHomes[] = {
-    {"nut", "scale"}, {"saddle", "bridge"}, {"head-wall", "head-opening"}, {"tail-wall", "tail-opening"}};
+constexpr Home kHomes[] = {{"nut", "scale"},
+                           {"saddle", "bridge"},
+                           {"head-wall", "head-opening"},
+                           {"tail-wall", "tail-opening"},
+                           {"sound-hole", "lid"},
+                           {"backing", "backing-fit"}};
 
 std::string withDashes(std::string text)
 {

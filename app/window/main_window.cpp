@@ -70,6 +70,7 @@ MainWindow::MainWindow(Settings& settings, const QString& recoveryFolder)
     wireAdd();
     wireHelp();
     wireViews();
+    wireCutting();
     wireSide(*m_partsSide, Command::PartsSide, kPartsFolded, 0);
     wireSide(*m_findingsSide, Command::FindingsSide, kFindingsFolded, 2);
     showTitle();

@@ -24,6 +24,7 @@ class FoldingSide;
 class NoticeBar;
 class PartsPanel;
 class StatusStrip;
+class ThinPanel;
 
 /// The window: parts at the left, the board in the middle, findings at the right. Its members know one
 /// another only through the document and through what is wired together here.
@@ -45,6 +46,7 @@ public:
     FileFlow& files() { return *m_files; }
     ActionSet& actions() { return *m_actions; }
     NoticeBar& notices() { return *m_notices; }
+    ThinPanel& thinPlaces() { return *m_thin; }
     FirstSteps& firstSteps() { return *m_steps; }
     BoardWidget& board() { return *m_board; }
     Autosave& autosave() { return *m_autosave; }
@@ -65,6 +67,7 @@ private:
     void wireEdit();
     void wireView();
     void wireAdd();
+    void wireCutting();
     void wireHelp();
     void wireViews();
     void wireSide(FoldingSide& side, Command command, const Setting<bool>& setting, int splitterIndex);
@@ -101,6 +104,7 @@ private:
     FoldingSide* m_findingsSide;
     QSplitter* m_splitter;
     StatusStrip* m_status;
+    ThinPanel* m_thin = nullptr;
     bool m_refusalShown = false;
 };
 
