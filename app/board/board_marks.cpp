@@ -11,6 +11,7 @@ namespace {
 constexpr double kMarkSide = 16;    // px
 constexpr double kLeastPlace = 16;  // px: a smaller place is framed as large as this
 constexpr int kMostMarks = 60;      // beyond that the drawing would be nothing but marks
+constexpr std::size_t kPlacesMarkedEach = 3;
 
 /// A line that shows on light and dark areas alike: the colour inside a band of paper.
 void drawHaloed(QPainter& painter, const QPolygonF& ring, const QColor& colour, const QColor& halo,
@@ -56,6 +57,8 @@ std::vector<MarkSpot> markSpots(const std::vector<Finding>& findings, const Boar
                 box.translate(kMarkSide + 2, 0);
             spots.push_back({box, f.verdict, i});
             if (spots.size() >= kMostMarks) return spots;
+            // Where it concerns many places one mark speaks for all; choosing it shows them, numbered.
+            if (f.places.size() > kPlacesMarkedEach) break;
         }
     }
     return spots;

@@ -162,6 +162,24 @@ void BoardWidget::showPlaces(const std::vector<Place>& places)
     update();
 }
 
+void BoardWidget::showPlacesClose(const std::vector<Place>& places)
+{
+    showPlaces(places);
+    QRectF all;
+    for (const Place& place : places)
+        all = all.united(placeBox(place, d->scene, d->transform));
+    constexpr double kSmall = 80;   // px
+    constexpr double kAround = 40;  // mm of the drawing
+    if (all.isEmpty() || std::max(all.width(), all.height()) > kSmall) return;
+    const Bounds near = d->transform.visible(all).grown(kAround);
+    const Bounds now = d->transform.visible(canvas());
+    if (near.width() >= now.width() || near.height() >= now.height()) return;
+    d->fitted = false;
+    d->transform.fit(near, canvas(), kZoomStepMargin);
+    d->transformed();
+    update();
+}
+
 const BoardScene& BoardWidget::scene() const
 {
     return d->scene;

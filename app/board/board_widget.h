@@ -35,6 +35,8 @@ public:
     void setSnapping(bool on);
     bool snapping() const;
     void showPlaces(const std::vector<Place>& places);  ///< pans, zooms if needed, and marks them
+    /// The same, and comes so near that small places can be seen.
+    void showPlacesClose(const std::vector<Place>& places);
 
     /// What lies on the board, and how.
     const BoardScene& scene() const;

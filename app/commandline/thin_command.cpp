@@ -31,6 +31,7 @@ Json rowJson(const ThinRow& row)
     json["at"] = {row.at.x, row.at.y};
     json["unit"] = "mm";
     json["width"] = row.width;
+    if (row.left) json["onceCut"] = *row.left;
     json["run"] = row.run;
     json["direction"] = row.direction;
     json["directionUnit"] = "deg";

@@ -141,7 +141,8 @@ void CutFileDialog::compose()
     }
     const CutTotals inside = totalsOf(*drawing, CutOperation::CutInside);
     const CutTotals outline = totalsOf(*drawing, CutOperation::CutOutline);
-    m_totals->setText(tr("%n outline(s), %1 of cut", nullptr, inside.closed + inside.open + outline.closed)
+    m_totals->setText(tr("%1 outlines, %2 of cut")
+                          .arg(inside.closed + inside.open + outline.closed)
                           .arg(shown(Measure{inside.length + outline.length, Quantity::Length}, style)));
     for (const Sentence& message : drawing->messages)
         m_messages->addItem(shown(message, style));

@@ -64,6 +64,7 @@ ThinList thinList(const Plan& plan, const Layout& layout)
         row.number = static_cast<int>(out.rows.size()) + 1;
         row.grainAngle = degrees(p.grainAngle);
         row.backed = p.backed;
+        if (p.lid.place.kind != NarrowKind::DropOut) row.left = p.width;
         row.verdict = thinVerdict(plan, p);
         if (p.judged) {
             row.breaksAt_N = p.breaksAt_N;
@@ -85,13 +86,15 @@ ThinList thinList(const Plan& plan, const Layout& layout)
 std::string thinCsv(const ThinList& list)
 {
     std::string out =
-        "number,kind,drawing,x mm,y mm,width mm,run mm,direction deg,angle to grain deg,outline A,outline B,"
+        "number,kind,drawing,x mm,y mm,width mm,once cut mm,run mm,direction deg,angle to grain deg,outline "
+        "A,outline B,"
         "loose mm2,backed,breaks at N,factor of safety,verdict\r\n";
     for (const ThinRow& row : list.rows) {
         const bool judged = row.factorOfSafety.has_value();
         out += (row.number > 0 ? std::to_string(row.number) : std::string()) + "," + row.kind + "," +
                quoted(row.drawing) + "," + number(row.at.x) + "," + number(row.at.y) + "," +
-               number(row.width) + "," + number(row.run) + "," + number(row.direction) + "," +
+               number(row.width) + "," + (row.left ? number(*row.left) : std::string()) + "," +
+               number(row.run) + "," + number(row.direction) + "," +
                (judged ? number(row.grainAngle) : std::string()) + "," + std::to_string(row.outlineA + 1) +
                "," + std::to_string(row.outlineB + 1) + "," + number(row.freed) + "," +
                (row.backed ? "yes" : "no") + "," + (judged ? number(*row.breaksAt_N) : std::string()) + "," +

@@ -17,7 +17,7 @@ namespace lidwright {
 
 namespace {
 
-enum Column { Number, Judged, Kind, Drawing, Width, Run, Grain, Breaks, Factor, Columns };
+enum Column { Number, Judged, Kind, Drawing, Width, Left, Run, Grain, Breaks, Factor, Columns };
 
 QString kindText(const std::string& kind)
 {
@@ -41,7 +41,7 @@ ThinPanel::ThinPanel(PlanDocument& document, QWidget* parent)
                                             QStringLiteral("thin-places.csv"), tr("Tables (*.csv)"));
     };
     m_table->setHorizontalHeaderLabels({tr("No."), tr("Verdict"), tr("What"), tr("Drawing"), tr("Width"),
-                                        tr("Length"), tr("To the grain"), tr("Breaks at"),
+                                        tr("Once cut"), tr("Length"), tr("To the grain"), tr("Breaks at"),
                                         tr("Factor of safety")});
     m_table->setAccessibleName(tr("Thin places"));
     m_table->setToolTip(
@@ -52,6 +52,7 @@ ThinPanel::ThinPanel(PlanDocument& document, QWidget* parent)
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() + 8);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_summary->setWordWrap(true);
@@ -106,6 +107,7 @@ void ThinPanel::fill()
         put(Kind, kindText(row.kind));
         put(Drawing, QString::fromStdString(row.drawing));
         put(Width, row.kind == "drop-out" ? QString() : length(row.width));
+        put(Left, row.left ? length(*row.left) : QString());
         put(Run, row.kind == "drop-out" ? shown(Measure{row.freed, Quantity::Area}, style) : length(row.run));
         const bool judged = row.factorOfSafety.has_value();
         put(Grain, judged ? shown(Measure{row.grainAngle, Quantity::Angle}, style) : QString());
@@ -117,11 +119,12 @@ void ThinPanel::fill()
     else if (m_list.rows.empty())
         m_summary->setText(tr("No wood between cuts is thinner than %1.").arg(length(m_list.searchedTo)));
     else
-        m_summary->setText(
-            tr("%n place(s), %1 too weak for a finger's press. Strength is that of clear wood as a beam "
-               "in a stiff surround: an estimate.",
-               nullptr, static_cast<int>(m_list.rows.size()))
-                .arg(weak));
+        m_summary->setText((m_list.rows.size() == 1 ? tr("%1 place, %2 too weak for a finger's press.")
+                                                    : tr("%1 places, %2 too weak for a finger's press."))
+                               .arg(m_list.rows.size())
+                               .arg(weak) +
+                           QLatin1Char(' ') +
+                           tr("Strength is that of clear wood as a beam in a stiff surround: an estimate."));
     m_export->setEnabled(!m_list.rows.empty());
 }
 

@@ -53,6 +53,8 @@ public:
     FoldingSide& partsSide() { return *m_partsSide; }
     FoldingSide& findingsSide() { return *m_findingsSide; }
     /// How the user is asked for files; tests answer for themselves.
+    /// How the user is asked for a layer of backing; nothing to go back. Tests answer for themselves.
+    std::function<std::optional<BackingLayer>()> askForLayer;
     PathQuestions& questions() { return m_questions; }
 
 protected:

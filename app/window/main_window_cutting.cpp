@@ -1,18 +1,46 @@
 #include "app/board/board_widget.h"
 #include "app/document/plan_members.h"
+#include "app/exchange/backing_stock_list.h"
 #include "app/exchange/cut_file_dialog.h"
 #include "app/studies/thin_panel.h"
+#include "app/text/texts.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 
 #include <QDockWidget>
+#include <QInputDialog>
+
+#include <cmath>
 
 // The lid's artwork on its way to the cutter: table of thin places, backing, the cutter's file.
 
 namespace lidwright {
 
+namespace {
+
+/// What shops have, each with the open part of its area, and an own size at the end.
+std::optional<BackingLayer> askedLayer(QWidget* window)
+{
+    const std::vector<StockLayer> stock = stockLayers();
+    QStringList names;
+    for (const StockLayer& s : stock)
+        names << MainWindow::tr("%1 (%2 % open)").arg(shown(s.name)).arg(std::lround(100 * s.openFraction));
+    names << MainWindow::tr("another size: typed in the form");
+    bool taken = false;
+    const QString chosen = QInputDialog::getItem(
+        window, MainWindow::tr("Add backing"),
+        MainWindow::tr("What a hardware shop has; every measure can be changed afterwards:"), names, 1, false,
+        &taken);
+    if (!taken) return std::nullopt;
+    const auto index = static_cast<std::size_t>(std::max<qsizetype>(0, names.indexOf(chosen)));
+    return index < stock.size() ? stock[index].layer : BackingLayer{};
+}
+
+}  // namespace
+
 void MainWindow::wireCutting()
 {
+    askForLayer = [this] { return askedLayer(this); };
     m_thin = new ThinPanel(m_document);
     auto* dock = new QDockWidget(tr("Thin places"), this);
     dock->setObjectName(QStringLiteral("thin-places"));
@@ -21,9 +49,13 @@ void MainWindow::wireCutting()
     addDockWidget(Qt::BottomDockWidgetArea, dock);
     dock->hide();
     QAction* action = m_actions->at(Command::ThinPlaces);
-    connect(action, &QAction::triggered, dock, &QDockWidget::setVisible);
+    connect(action, &QAction::triggered, this, [this, dock](bool on) {
+        dock->setVisible(on);
+        constexpr int kFirstHeight = 200;
+        if (on) resizeDocks({dock}, {kFirstHeight}, Qt::Vertical);
+    });
     connect(dock, &QDockWidget::visibilityChanged, action, &QAction::setChecked);
-    connect(m_thin, &ThinPanel::placesWanted, m_board, &BoardWidget::showPlaces);
+    connect(m_thin, &ThinPanel::placesWanted, m_board, &BoardWidget::showPlacesClose);
     connect(m_thin, &ThinPanel::told, this,
             [this](const QString& message) { m_notices->show(message, QStringLiteral("thin-places")); });
 
@@ -32,7 +64,13 @@ void MainWindow::wireCutting()
         dialog.exec();
     });
     on(Command::AddBacking, [this] {
-        addStructure(withBackingLayer(m_document.plan()),
+        std::optional<Plan> next = withBackingLayer(m_document.plan());
+        if (next) {
+            const std::optional<BackingLayer> layer = askForLayer();
+            if (!layer) return;
+            next->backingLayers.back() = *layer;
+        }
+        addStructure(std::move(next),
                      QStringLiteral("backing.%1").arg(m_document.plan().backingLayers.size() + 1),
                      tr("Add a layer of backing"));
     });

@@ -31,7 +31,9 @@ void drawThinPlaces(ViewPen& pen, const ViewInput& in)
         const NarrowPlace& place = weak.lid.place;
         const std::string part = weak.lid.art < 0 ? "lid" : "art." + std::to_string(weak.lid.art + 1);
         if (!drop) pen.line(part, "thin-places", {place.footA, place.footB}, LineKind::Visible);
-        pen.text(part, "thin-places", place.at, std::to_string(number), 2.5, Anchor::Middle, 0, true);
+        // Numbers hide the drawing until it is this one that is looked at.
+        if (in.options.selected == part)
+            pen.text(part, "thin-places", place.at, std::to_string(number), 2.5, Anchor::Middle, 0, true);
     }
 }
 

@@ -1,8 +1,10 @@
 #include "core/layout/values.h"
 
+#include "core/geometry/sharpness.h"
 #include "core/layout/sound_opening.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lidwright {
 namespace {
@@ -48,9 +50,18 @@ void artValues(const Plan& plan, const Layout& l, List& out)
         all += cut;
         out.add(key + ".cut-area", name + ": area cut through", cut, Quantity::Area);
         out.add(key + ".engraved-area", name + ": area engraved", area(l.art[i]->engraved), Quantity::Area);
-        if (plan.art[i].strengthen > 0 || plan.art[i].ties > 0)
+        if (plan.art[i].strengthen > 0 || plan.art[i].ties > 0) {
             out.add(key + ".added-area", name + ": wood given back by strengthening and ties",
                     std::max(0.0, area(l.art[i]->added)), Quantity::Area);
+            out.add(key + ".strengthened-places", name + ": places strengthened",
+                    l.art[i]->strengthenedPlaces, Quantity::Count);
+            out.add(key + ".tied-pieces", name + ": pieces held by ties", l.art[i]->tiedPieces,
+                    Quantity::Count);
+        }
+        const Sharpness sharp = sharpness(l.art[i]->cut);
+        out.add(key + ".corners", name + ": sharp corners of its cuts", sharp.corners, Quantity::Count);
+        if (std::isfinite(sharp.radius))
+            out.length(key + ".smallest-radius", name + ": smallest radius of its cuts", sharp.radius);
         out.length(key + ".length", name + ": length along the neck", l.art[i]->bounds.width());
         out.length(key + ".width", name + ": width across the neck", l.art[i]->bounds.height());
         out.add(key + ".outlines", name + ": closed outlines",

@@ -79,18 +79,22 @@ Sentence weakSentence(const Plan& plan, const std::string& name, const Thin& thi
                                          count};
     const bool shortGrain = worst.grainAngle > kPi / 4;
     if (thin.weak.size() == 1)
-        return {shortGrain
-                    ? "1 thin place of %1 is too weak: %2 wide and %3 long across the grain, it breaks at "
-                      "about %4; a finger presses with %5, and %6 times that is asked."
-                    : "1 thin place of %1 is too weak: %2 wide and %3 long, it breaks at about %4; a "
-                      "finger presses with %5, and %6 times that is asked.",
-                std::move(with)};
-    return {shortGrain
-                ? "%7 thin places of %1 are too weak; the weakest, %2 wide and %3 long across the grain, "
-                  "breaks at about %4; a finger presses with %5, and %6 times that is asked."
-                : "%7 thin places of %1 are too weak; the weakest, %2 wide and %3 long, breaks at about "
-                  "%4; a finger presses with %5, and %6 times that is asked.",
+        return {
+            shortGrain
+                ? "1 thin place of %1 is too weak: %2 wide once cut and %3 long across the grain, it breaks "
+                  "at "
+                  "about %4; a finger presses with %5, and %6 times that is asked."
+                : "1 thin place of %1 is too weak: %2 wide once cut and %3 long, it breaks at about %4; a "
+                  "finger presses with %5, and %6 times that is asked.",
             std::move(with)};
+    return {
+        shortGrain
+            ? "%7 thin places of %1 are too weak; the weakest, %2 wide once cut and %3 long across the "
+              "grain, "
+              "breaks at about %4; a finger presses with %5, and %6 times that is asked."
+            : "%7 thin places of %1 are too weak; the weakest, %2 wide once cut and %3 long, breaks at about "
+              "%4; a finger presses with %5, and %6 times that is asked.",
+        std::move(with)};
 }
 
 Finding judgeOne(const Plan& plan, const std::string& part, const std::string& name, const Thin& thin,
@@ -106,11 +110,11 @@ Finding judgeOne(const Plan& plan, const std::string& part, const std::string& n
         return f;
     }
     if (!thin.close.empty()) {
-        Finding f =
-            finding(kRule, part, Verdict::Tight,
-                    {"The weakest thin place of %1, %2 wide, breaks at about %3: it holds, with little "
-                     "in hand.",
-                     {name, mm(worst.width), force(worst.breaksAt_N)}});
+        Finding f = finding(
+            kRule, part, Verdict::Tight,
+            {"The weakest thin place of %1, %2 wide once cut, breaks at about %3: it holds, with little "
+             "in hand.",
+             {name, mm(worst.width), force(worst.breaksAt_N)}});
         addStrength(plan, worst, f);
         return f;
     }
@@ -118,16 +122,17 @@ Finding judgeOne(const Plan& plan, const std::string& part, const std::string& n
         const auto narrowest =
             *std::min_element(thin.narrow.begin(), thin.narrow.end(),
                               [](const WeakPlace* a, const WeakPlace* b) { return a->width < b->width; });
-        Finding f = finding(kRule, part, Verdict::Tight,
-                            {"Wood of %1 is down to %2 wide, less than the %3 asked for; by its strength it "
-                             "holds a finger's press.",
-                             {name, mm(narrowest->width), mm(plan.cutter.leastWeb)}});
+        Finding f = finding(
+            kRule, part, Verdict::Tight,
+            {"Once cut, wood of %1 is down to %2 wide, less than the %3 asked for; by its strength it "
+             "holds a finger's press.",
+             {name, mm(narrowest->width), mm(plan.cutter.leastWeb)}});
         f.measured = mm(narrowest->width);
         f.required = mm(plan.cutter.leastWeb);
         return f;
     }
     Finding f = finding(kRule, part, Verdict::Good,
-                        {"The weakest thin place of %1, %2 wide, holds about %3.",
+                        {"The weakest thin place of %1, %2 wide once cut, holds about %3.",
                          {name, mm(worst.width), force(worst.breaksAt_N)}});
     addStrength(plan, worst, f);
     return f;
