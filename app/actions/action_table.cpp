@@ -79,9 +79,9 @@ constexpr ActionEntry kActions[] = {
      "F6"},
 
     {Command::AddArtwork, "add-artwork", QT_TRANSLATE_NOOP("Actions", "Add &artwork..."),
-     QT_TRANSLATE_NOOP("Actions", "Add artwork to the lid from an SVG file"), "act_add_artwork", kNone, "Ctrl+Shift+A"},
+     QT_TRANSLATE_NOOP("Actions", "Add artwork to the lid from an SVG or DXF file"), "act_add_artwork", kNone, "Ctrl+Shift+A"},
     {Command::BoxOutline, "box-outline", QT_TRANSLATE_NOOP("Actions", "&Box outline from drawing..."),
-     QT_TRANSLATE_NOOP("Actions", "Take the outline of the box from an SVG file"), "act_box_outline", kNone, "Ctrl+Shift+O"},
+     QT_TRANSLATE_NOOP("Actions", "Take the outline of the box from an SVG or DXF file"), "act_box_outline", kNone, "Ctrl+Shift+O"},
     {Command::AddHole, "add-hole", QT_TRANSLATE_NOOP("Actions", "Add round &hole"),
      QT_TRANSLATE_NOOP("Actions", "Add a round hole to the lid"), "act_add_hole", kNone, "Ctrl+Shift+H"},
     {Command::AddSlot, "add-slot", QT_TRANSLATE_NOOP("Actions", "Add &slot"),

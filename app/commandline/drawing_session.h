@@ -6,8 +6,8 @@
 
 namespace lidwright {
 
-/// What Qt needs for painting text into files: an application on the offscreen platform, whether or not there
-/// is a display. One at a time.
+/// What Qt needs for painting text into files and for the outlines of letters: an application on the
+/// offscreen platform, whether or not there is a display. One at a time.
 class DrawingSession {
 public:
     DrawingSession();

@@ -1,7 +1,10 @@
 #include "app/exchange/drawing_import.h"
 
 #include "app/document/safe_write.h"
+#include "app/exchange/text_outlines.h"
 #include "app/text/texts.h"
+
+#include "core/io/drawing_file.h"
 
 #include <QFileInfo>
 #include <QLabel>
@@ -25,7 +28,7 @@ DrawingImport::DrawingImport(const QString& path, const UnitStyle& style, QWidge
       m_state(new QLabel(this)),
       m_progress(new QProgressBar(this)),
       m_messages(new QListWidget(this)),
-      m_messagesTitle(new QLabel(tr("&Not taken over:"), this)),
+      m_messagesTitle(new QLabel(tr("&Not taken over as it stands:"), this)),
       m_background(this, [this](Outcome outcome) { take(std::move(outcome)); })
 {
     m_state->setWordWrap(true);
@@ -36,7 +39,7 @@ DrawingImport::DrawingImport(const QString& path, const UnitStyle& style, QWidge
     m_progress->hide();
     m_messages->setWordWrap(true);
     m_messages->setMaximumHeight(90);
-    m_messages->setAccessibleName(tr("What could not be taken over from the drawing"));
+    m_messages->setAccessibleName(tr("What could not be taken over from the drawing as it stands there"));
     m_messagesTitle->setBuddy(m_messages);
     m_messages->hide();
     m_messagesTitle->hide();
@@ -75,7 +78,8 @@ QStringList DrawingImport::messages() const
 
 void DrawingImport::read()
 {
-    const SvgOptions options = m_size->options();
+    SvgOptions options = m_size->options();
+    options.outlineText = outlineByComputerFonts;
     m_background.ask([path = m_path, name = fileName().toStdString(), text = m_text, options]() -> Outcome {
         Outcome outcome;
         outcome.text = text;
@@ -89,7 +93,7 @@ void DrawingImport::read()
         }
         const std::string_view view(outcome.text->constData(),
                                     static_cast<std::size_t>(outcome.text->size()));
-        auto reading = readSvg(view, name, options);
+        auto reading = readDrawingText(view, name, options);
         if (reading)
             outcome.reading = std::make_shared<const SvgReading>(std::move(reading).value());
         else
@@ -110,7 +114,7 @@ void DrawingImport::take(Outcome outcome)
     m_messages->clear();
     if (m_reading) {
         m_size->setEnabled(true);
-        m_size->setReading(*m_reading);
+        m_size->setReading(*m_reading, namedDxf(fileName().toStdString()));
         m_state->setText(
             tr("%1: %2").arg(fileName(), SizeChoice::sizeText(m_reading->art.width, m_reading->art.height)));
         for (const std::string& message : m_reading->art.messages)

@@ -33,7 +33,7 @@ public:
     QString errorText() const { return m_error; }
     ArtworkPicture& picture() { return *m_picture; }
     SizeChoice& size() { return *m_size; }
-    /// What was left out, as shown.
+    /// What was left out or taken in another way, as shown.
     QStringList messages() const;
 
 Q_SIGNALS:

@@ -63,17 +63,22 @@ SizeChoice::SizeChoice(const UnitStyle& style, QWidget* parent)
     });
 }
 
-void SizeChoice::setReading(const SvgReading& reading)
+void SizeChoice::setReading(const DrawingReading& reading, bool dxf)
 {
+    m_dxf = dxf;
     m_byFile->setVisible(reading.hasPhysicalSize);
     m_byFile->setEnabled(reading.hasPhysicalSize);
-    for (std::size_t i = 0; i < kUnits.size(); ++i) {
-        const double unit = kMillimetresPerInch / kUnits[i];
+    const QString dxfLabels[] = {tr("Drawn in &millimetres: %1"), tr("Drawn in &inches: %1"),
+                                 tr("Drawn in &centimetres: %1")};
+    for (std::size_t i = 0; i < m_byUnits.size(); ++i) {
+        const double unit = kMillimetresPerInch / (dxf ? kDxfUnits : kUnits)[i];
+        const QString size = sizeText(reading.widthUnits * unit, reading.heightUnits * unit);
         m_byUnits[i]->setVisible(!reading.hasPhysicalSize);
         m_byUnits[i]->setEnabled(!reading.hasPhysicalSize);
-        m_byUnits[i]->setText(tr("&%1 units to the inch: %2")
-                                  .arg(kUnits[i])
-                                  .arg(sizeText(reading.widthUnits * unit, reading.heightUnits * unit)));
+        m_byUnits[i]->setText(dxf ? dxfLabels[i].arg(size)
+                                  : tr("&%1 units to the inch: %2").arg(kUnits[i]).arg(size));
+        if (dxf)
+            m_byUnits[i]->setToolTip(tr("The unit that the drawing was made in; the file does not name it"));
     }
     if (!std::exchange(m_first, false)) return;
     // The reading at hand was made with this choice: nothing needs to be read again.
@@ -87,8 +92,8 @@ SvgOptions SizeChoice::options() const
 {
     SvgOptions options;
     if (m_byWidth->isChecked()) options.width_mm = m_width->millimetres();
-    for (std::size_t i = 0; i < kUnits.size(); ++i)
-        if (m_byUnits[i]->isChecked()) options.unitsPerInch = kUnits[i];
+    for (std::size_t i = 0; i < m_byUnits.size(); ++i)
+        if (m_byUnits[i]->isChecked()) options.unitsPerInch = (m_dxf ? kDxfUnits : kUnits)[i];
     return options;
 }
 

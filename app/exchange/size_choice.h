@@ -22,7 +22,8 @@ public:
     explicit SizeChoice(const UnitStyle& style, QWidget* parent = nullptr);
 
     /// Offers what fits the drawing. The first call chooses: the file's own size, or 96 units per inch.
-    void setReading(const SvgReading& reading);
+    /// A DXF is drawn in a unit of length that it may not name: those are offered then.
+    void setReading(const DrawingReading& reading, bool dxf = false);
     SvgOptions options() const;
     /// "120.5 × 80 mm (4 3/4 × 3 5/32 in)".
     static QString sizeText(double width_mm, double height_mm);
@@ -35,8 +36,10 @@ Q_SIGNALS:
     void chosen();
 
 private:
-    static constexpr std::array<int, 3> kUnits{96, 90, 72};
+    static constexpr std::array<double, 3> kUnits{96, 90, 72};
+    static constexpr std::array<double, 3> kDxfUnits{25.4, 1, 2.54};  ///< mm, in, cm
 
+    bool m_dxf = false;
     QRadioButton* m_byFile;
     std::array<QRadioButton*, kUnits.size()> m_byUnits{};
     QRadioButton* m_byWidth;

@@ -40,7 +40,9 @@ QString usableFile(const QMimeData* data)
     for (const QUrl& url : data->urls()) {
         const QString path = url.toLocalFile();
         const QString suffix = QFileInfo(path).suffix().toLower();
-        if (suffix == QLatin1String("svg") || suffix == QLatin1String("lidplan")) return path;
+        if (suffix == QLatin1String("svg") || suffix == QLatin1String("dxf") ||
+            suffix == QLatin1String("lidplan"))
+            return path;
     }
     return {};
 }
@@ -146,7 +148,8 @@ void MainWindow::offer(const std::shared_ptr<LeftOver>& left)
 
 void MainWindow::openAny(const QString& path)
 {
-    if (QFileInfo(path).suffix().compare(QLatin1String("svg"), Qt::CaseInsensitive) == 0)
+    const QString suffix = QFileInfo(path).suffix().toLower();
+    if (suffix == QLatin1String("svg") || suffix == QLatin1String("dxf"))
         importArtwork(path);
     else
         m_files->openPath(path);

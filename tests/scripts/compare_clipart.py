@@ -12,7 +12,8 @@ Both programs draw the page so that it fits 1000 x 1000 pixels. A pixel is inked
 painted. Two masks agree when the pixels that are inked in one and lie more than 1 pixel from the ink of the
 other are fewer than 0.5 % of the inked ones. Lines that cover less than 1/16 of a pixel are not held against
 us: rsvg-convert samples 1/17 by 1/15 of a pixel and loses some of them. Gradient stops are made solid beforehand in the text that both
-read, since a reader for cutting takes see-through paint as solid.
+read, since a reader for cutting takes see-through paint as solid. A drawing that says nothing of its page gets
+one: where it would begin is each program's own choice.
 
 Status 0 when at least --bar percent agree (99 without it), every drawing that does not agree has a message
 that says what was left out, no program crashed and none took more than 10 s. Needs rsvg-convert, python3-numpy
@@ -35,6 +36,7 @@ SIZE = 1000
 AGREE = 0.005
 SLOW_S = 10
 FAINT = 16  # of 255
+NO_SIZE = re.compile(rb"<((?:\w+:)?svg)\b(?![^>]*\s(?:width|height|viewBox)\s*=)")
 STOP_OPACITY = re.compile(rb"""stop-opacity(\s*[:=]\s*["']?\s*)[-+.\d]+(?:[eE][-+]?\d+)?%?""")
 
 
@@ -84,6 +86,7 @@ def compare(svg_mask, file, work):
     """Verdicts: agrees, differs, crashed, slow, unpaintable (rsvg-convert refuses or paints nothing)."""
     outcome = Outcome(str(file))
     text = STOP_OPACITY.sub(rb"stop-opacity\g<1>1", file.read_bytes())
+    text = NO_SIZE.sub(rb'<\1 viewBox="-500 -500 1000 1000" width="1000" height="1000"', text, count=1)
     source, picture, mask = work / "source.svg", work / "theirs.png", work / "ours.pgm"
     source.write_bytes(text)
     picture.unlink(missing_ok=True)

@@ -1,8 +1,11 @@
 // Draws what the SVG reader takes from a file as a grey picture (PGM): how much of each pixel is covered.
 // usage: svg_mask FILE.svg OUT.pgm WIDTH HEIGHT
-// The picture shows the file's page, or what is painted where the file has no page. Standard output tells
-// "seconds S" (of the processor), "vertices N", "runs N", one "message ..." each; or "error ...". Status 0
-// unless misused.
+// Text is drawn with the fonts of this computer. The picture shows the file's page, or what is painted where
+// the file has no page. Standard output tells "seconds S" (of the processor), "vertices N", "runs N", one
+// "message ..." each; or "error ...". Status 0 unless misused.
+
+#include "app/commandline/drawing_session.h"
+#include "app/exchange/text_outlines.h"
 
 #include "core/io/svg/svg_reader.h"
 
@@ -115,9 +118,11 @@ int main(int argc, char** argv)
     std::ifstream in(argv[1], std::ios::binary);
     if (!in || width < 1 || height < 1 || width > 20000 || height > 20000) return 2;
     const std::string text{std::istreambuf_iterator<char>(in), {}};
+    const DrawingSession session;
     const std::clock_t start = std::clock();
     // As fine as the picture asks for, whatever size the file has.
     SvgOptions options;
+    options.outlineText = outlineByComputerFonts;
     Result<SvgReading> reading = readSvg(text, "file", options);
     if (!reading && reading.error().what.find("10 m") != std::string::npos) {
         options.width_mm = 300;

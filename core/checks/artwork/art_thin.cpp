@@ -176,7 +176,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
     if (f.part.starts_with("art.")) {
         const auto index = static_cast<std::size_t>(std::stoul(f.part.substr(4)) - 1);
         const double asked = in.plan.cutter.leastWeb + lost;
-        for (const double times : {1.0, 1.5, 2.0, 3.0}) {
+        for (const double times : {1.0, 2.0, 3.0}) {
             const double width = std::ceil(2 * times * asked) / 2;
             if (width <= in.plan.art[index].strengthen) continue;
             out.push_back(
@@ -185,7 +185,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
     }
     if (in.plan.backingLayers.empty() && f.part.starts_with("art."))
         out.push_back(oneEdit({"Back the artwork with wire cloth", {}}, "backing.count", 1));
-    for (const double times : {1.5, 2.0}) {
+    for (const double times : {1.5}) {
         const double thickness = std::ceil(2 * times * in.plan.lid.thickness) / 2;
         out.push_back(oneEdit({"Take a lid %1 thick", {mm(thickness)}}, "lid.thickness", thickness));
     }

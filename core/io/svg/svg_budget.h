@@ -36,6 +36,11 @@ public:
         return spend(m_styleTests, count, kSvgStyleTestLimit, "too many style rules for so many elements",
                      "save it as plain SVG without a style sheet");
     }
+    bool textRuns(std::size_t count)
+    {
+        return spend(m_textRuns, count, kSvgTextLimit, "more than 20,000 different pieces of text",
+                     "turn text into outlines (paths) in the drawing program, or leave out part of it");
+    }
     bool depth(int levels)
     {
         if (levels <= kSvgDepthLimit) return !broken();
@@ -57,6 +62,7 @@ private:
     std::size_t m_points = 0;
     std::size_t m_flatPoints = 0;
     std::size_t m_styleTests = 0;
+    std::size_t m_textRuns = 0;
     std::optional<Error> m_error;
 
     bool spend(std::size_t& spent, std::size_t count, std::size_t limit, const char* what, const char* mend)

@@ -24,27 +24,35 @@ void SceneBuilder::shape(std::string_view name, const pugi::xml_node& node, cons
         return attributeOf(node, property);
     };
     ShapeReading reading = shapeOutline(name, value, lengths(style, place));
-    if (!m_budget.points(reading.outline.pointCount())) return;
-    const Bounds box = tightBounds(reading.outline, place.map);
+    const bool marked = (name == "path" || name == "line" || name == "polyline" || name == "polygon") &&
+                        !(style.markerStart.empty() && style.markerMid.empty() && style.markerEnd.empty());
+    const std::string_view id = attributeOf(node, "id");
+    const bool seen = m_purpose != Purpose::Measure && style.visibility == Visibility::Visible;
+    if (reading.broken && seen) m_notes.add(Issue::BadPath, id);
+    outlinedShape(std::move(reading.outline), id, marked, style, place);
+}
+
+/// Paints an outline, or does with it whatever the walk is for.
+void SceneBuilder::outlinedShape(Outline made, std::string_view id, bool marked, const Style& style,
+                                 const Place& place)
+{
+    if (!m_budget.points(made.pointCount())) return;
+    const Bounds box = tightBounds(made, place.map);
     const auto near = [](double px) { return std::abs(px) < kFarthestPx; };
     if (!box.empty() && !(near(box.minX) && near(box.minY) && near(box.maxX) && near(box.maxY))) {
-        m_notes.add(Issue::BadTransform, attributeOf(node, "id"));
+        m_notes.add(Issue::BadTransform, id);
         return;
     }
     if (m_purpose == Purpose::Measure) {
         m_measured.include(box);
         return;
     }
-    if (style.visibility == Visibility::Hidden) return;
-    if (reading.broken) m_notes.add(Issue::BadPath, attributeOf(node, "id"));
-    if (reading.outline.empty()) return;
-    const auto outline = std::make_shared<const Outline>(std::move(reading.outline));
+    if (style.visibility == Visibility::Hidden || made.empty()) return;
+    const auto outline = std::make_shared<const Outline>(std::move(made));
     if (m_purpose == Purpose::Clip) {
         m_clipShapes.push_back({outline, place.map, style.clipRule, std::nullopt, place.clip});
         return;
     }
-    const bool marked = (name == "path" || name == "line" || name == "polyline" || name == "polygon") &&
-                        !(style.markerStart.empty() && style.markerMid.empty() && style.markerEnd.empty());
     if (marked && style.markersFirst) markers(*outline, style, place);
     if (style.strokeFirst) paintLine(outline, style, place);
     paintFill(outline, style, place);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace lidwright::svg {
 
@@ -49,9 +50,14 @@ std::string wordsInside(const pugi::xml_node& node)
 
 }  // namespace
 
-SceneBuilder::SceneBuilder(const XmlFile& file, const Page& page, double unitsPerInch, Notes& notes,
-                           Budget& budget)
-    : m_root(file.root), m_page(page), m_unitsPerInch(unitsPerInch), m_notes(notes), m_budget(budget)
+SceneBuilder::SceneBuilder(const XmlFile& file, const Page& page, double unitsPerInch,
+                           TextOutliner outlineText, Notes& notes, Budget& budget)
+    : m_root(file.root),
+      m_page(page),
+      m_unitsPerInch(unitsPerInch),
+      m_outlineText(std::move(outlineText)),
+      m_notes(notes),
+      m_budget(budget)
 {}
 
 Scene SceneBuilder::build()
@@ -85,6 +91,8 @@ void SceneBuilder::collect()
             m_notes.add(Issue::Script);
         } else if (isOneOf(name, kAnimations)) {
             m_notes.add(Issue::Animation);
+        } else if (name == "font-face" && svgName(node.parent()) == "font") {
+            m_ownFonts.insert(lowered(attributeOf(node, "font-family")));
         }
         const std::string_view id = node.attribute("id").value();
         if (!id.empty()) m_ids.emplace(id, node);
@@ -160,6 +168,7 @@ void SceneBuilder::content(std::string_view name, const pugi::xml_node& node, co
         if (node == m_root && place.depth == 1) return visitChildren(node, place);
         return innerSvg(node, style, place, {});
     }
+    if (name == "text" && text(node, style, place)) return;
     if (style.visibility == Visibility::Hidden || m_purpose == Purpose::Measure) return;
     if (isOneOf(name, kTexts)) {
         const std::string text = wordsInside(node);

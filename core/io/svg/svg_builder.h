@@ -6,9 +6,12 @@
 #include "core/io/svg/svg_page.h"
 #include "core/io/svg/svg_scene.h"
 #include "core/io/svg/svg_style.h"
+#include "core/io/svg/svg_text_run.h"
 #include "core/io/svg/svg_xml.h"
 
 #include <map>
+#include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -22,7 +25,9 @@ namespace lidwright::svg {
 /// measure a bounding box. Limits stop it by way of the budget.
 class SceneBuilder {
 public:
-    SceneBuilder(const XmlFile& file, const Page& page, double unitsPerInch, Notes& notes, Budget& budget);
+    /// `outlineText` may be empty: text is then left out.
+    SceneBuilder(const XmlFile& file, const Page& page, double unitsPerInch, TextOutliner outlineText,
+                 Notes& notes, Budget& budget);
 
     /// The drawing's shapes in painting order; not to be used where the budget is then broken.
     Scene build();
@@ -53,9 +58,19 @@ private:
         Colour middle;
     };
 
+    /// What the spans around add up to.
+    struct TextLevel {
+        double rise = 0;
+        double opacity = 1;
+    };
+    struct TextSpan;
+    struct TextParts;
+    struct TextPiece;
+
     pugi::xml_node m_root;
     const Page& m_page;
     double m_unitsPerInch;
+    TextOutliner m_outlineText;
     Notes& m_notes;
     Budget& m_budget;
 
@@ -64,6 +79,8 @@ private:
     std::unordered_map<std::string, int> m_paintIndex;
     std::unordered_map<std::string, Gradient> m_gradients;
     std::map<pugi::xml_node, Style> m_treeStyles;
+    std::map<TextRun, std::optional<TextShape>> m_textShapes;
+    std::set<std::string> m_ownFonts;  ///< families, in lower case, that the drawing draws letters for itself
     std::vector<pugi::xml_node> m_following;  ///< references being followed just now
 
     Purpose m_purpose = Purpose::Paint;
@@ -100,10 +117,21 @@ private:
 
     // svg_build_shape.cpp
     void shape(std::string_view name, const pugi::xml_node& node, const Style& style, const Place& place);
+    void outlinedShape(Outline made, std::string_view id, bool marked, const Style& style,
+                       const Place& place);
     void paintFill(const OutlinePtr& outline, const Style& style, const Place& place);
     void paintLine(const OutlinePtr& outline, const Style& style, const Place& place);
     void put(SceneShape shape, const Choice& choice, const Place& place);
     LineStyle lineStyle(const Style& style, const Place& place) const;
+
+    // svg_build_text.cpp
+    bool text(const pugi::xml_node& node, const Style& style, const Place& place);
+    void gatherText(const pugi::xml_node& node, const Style& style, TextLevel level, const Place& place,
+                    TextParts& parts);
+    bool layPieces(const TextParts& parts, std::vector<TextPiece>& pieces);
+    void anchorChunks(std::vector<TextPiece>& pieces) const;
+    const TextShape* outlined(std::string words, const Style& style);
+    void paintPiece(const TextPiece& piece, const Place& place);
 
     // svg_build_paint.cpp
     Choice choose(const Paint& paint, double opacity, const Outline& outline, const Style& style,

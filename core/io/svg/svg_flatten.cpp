@@ -1,6 +1,7 @@
 #include "core/io/svg/svg_flatten.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace lidwright::svg {
@@ -11,6 +12,8 @@ constexpr int kHalvings = 14;
 /// Halvings of a curve that reaches out of sight: enough to come from 10^15 mm down to the page.
 constexpr int kFarHalvings = 60;
 constexpr double kMostChords = 1 << 14;
+/// How much more than its share of the turn a single chord may take.
+constexpr double kUneven = 1.5;
 
 double turnBetween(Point u, Point v)
 {
@@ -44,7 +47,8 @@ public:
         const Bounds& seen = m_flatness.visible;
         const bool leaves =
             steps > 2 && !(seen.contains({hull.minX, hull.minY}) && seen.contains({hull.maxX, hull.maxY}));
-        const bool done = turns <= std::max(steps, 1.0) && (even || steps <= 2) && !leaves;
+        const bool fine = turns <= std::max(steps, 1.0) && (even || steps <= 2) && !leaves;
+        const bool done = fine && turnsEvenly({p0, p1, p2, p3}, chordsFor(steps));
         if (depth < (leaves ? kFarHalvings : kHalvings) && !done) {
             const Point a = 0.5 * (p0 + p1), b = 0.5 * (p1 + p2), c = 0.5 * (p2 + p3);
             const Point d = 0.5 * (a + b), e = 0.5 * (b + c), middle = 0.5 * (d + e);
@@ -52,25 +56,55 @@ public:
             run(middle, e, c, p3, depth + 1);
             return;
         }
-        const int n = static_cast<int>(std::clamp(steps, 1.0, kMostChords));
-        for (int i = 1; i < n; ++i) {
-            const double t = static_cast<double>(i) / n, u = 1 - t;
-            m_out.push_back(u * u * u * p0 + 3 * u * u * t * p1 + 3 * u * t * t * p2 + t * t * t * p3);
-        }
+        const int n = chordsFor(steps);
+        for (int i = 1; i < n; ++i)
+            m_out.push_back(pointAt({p0, p1, p2, p3}, static_cast<double>(i) / n));
         m_out.push_back(p3);
     }
 
 private:
+    using Cubic = std::array<Point, 4>;
+
     std::vector<Point>& m_out;
     const Flatness& m_flatness;
+
+    static int chordsFor(double steps) { return static_cast<int>(std::clamp(steps, 1.0, kMostChords)); }
+
+    static Point pointAt(const Cubic& p, double t)
+    {
+        const double u = 1 - t;
+        return u * u * u * p[0] + 3 * u * u * t * p[1] + 3 * u * t * t * p[2] + t * t * t * p[3];
+    }
+
+    /// False where a short control arm gathers the turn in few of the n chords: a wide pen would show it, and
+    /// a pointed corner at that end would be judged by the wrong direction.
+    bool turnsEvenly(const Cubic& p, int n) const
+    {
+        if (std::isinf(m_flatness.turn) || showsNoTurn(p)) return true;
+        const auto first = [](Point a, Point b) { return a == Point{} ? b : a; };
+        const double most = kUneven * m_flatness.turn;
+        Point before = first(p[1] - p[0], p[2] - p[0]), from = p[0];
+        for (int i = 1; i <= n; ++i) {
+            const Point to = i == n ? p[3] : pointAt(p, static_cast<double>(i) / n);
+            // Where pieces meet, both chords stray from one tangent.
+            if (turnBetween(before, to - from) > (i == 1 ? most / 2 : most)) return false;
+            before = first(to - from, before);
+            from = to;
+        }
+        return turnBetween(before, first(p[3] - p[2], p[3] - p[1])) <= most / 2;
+    }
+
+    /// In a piece much smaller than the tolerance, a turn no longer shows.
+    bool showsNoTurn(const Cubic& p) const
+    {
+        return distance(p[0], p[1]) + distance(p[1], p[2]) + distance(p[2], p[3]) < m_flatness.tolerance / 10;
+    }
 
     /// How many chords the turn of the curve asks for.
     double turnSteps(Point p0, Point p1, Point p2, Point p3) const
     {
         if (std::isinf(m_flatness.turn)) return 1;
-        // In a piece much smaller than the tolerance, a turn no longer shows.
-        const double size = distance(p0, p1) + distance(p1, p2) + distance(p2, p3);
-        if (size < m_flatness.tolerance / 10) return 1;
+        if (showsNoTurn({p0, p1, p2, p3})) return 1;
         const double turn = turnBetween(p1 - p0, p2 - p1) + turnBetween(p2 - p1, p3 - p2);
         return std::ceil(turn / m_flatness.turn);
     }

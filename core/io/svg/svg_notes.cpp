@@ -9,6 +9,7 @@ namespace {
 
 constexpr std::size_t kShownDetails = 3;
 constexpr std::size_t kDetailBytes = 40;
+constexpr std::size_t kShownFonts = 5;
 
 struct Wording {
     Issue issue;
@@ -65,15 +66,38 @@ constexpr std::array kWordings{
             "what it would draw is missing"},
 };
 
+/// ` ("a", "b" ...)`, or nothing where there are no details.
+std::string quoted(std::size_t count, const std::vector<std::string>& details)
+{
+    std::string text;
+    for (std::size_t i = 0; i < details.size(); ++i)
+        text += (i == 0 ? " (\"" : ", \"") + details[i] + "\"";
+    if (!details.empty()) text += count > details.size() ? " ...)" : ")";
+    return text;
+}
+
 std::string sentence(const Wording& wording, std::size_t count, const std::vector<std::string>& details)
 {
     std::string text(count == 1 ? wording.one : wording.many);
     const std::size_t mark = text.find("%n");
     if (mark != text.npos) text.replace(mark, 2, std::to_string(count));
-    for (std::size_t i = 0; i < details.size(); ++i)
-        text += (i == 0 ? " (\"" : ", \"") + details[i] + "\"";
-    if (!details.empty()) text += count > details.size() ? " ...)" : ")";
-    return text + ": " + std::string(wording.rest) + ".";
+    return text + quoted(count, details) + ": " + std::string(wording.rest) + ".";
+}
+
+std::string drawnSentence(std::size_t count, const std::vector<std::string>& details,
+                          const std::vector<std::string>& fonts)
+{
+    std::string names;
+    for (std::size_t i = 0; i < fonts.size() && i < kShownFonts; ++i) {
+        const bool last = i + 1 == fonts.size();
+        names += (i == 0 ? " " : last ? " and " : ", ") + fonts[i];
+    }
+    if (fonts.size() > kShownFonts) names += " and " + std::to_string(fonts.size() - kShownFonts) + " more";
+    const bool one = count == 1;
+    return (one ? "1 piece of text" : std::to_string(count) + " pieces of text") + quoted(count, details) +
+           (one ? " was" : " were") + " drawn with the font" + (fonts.size() > 1 ? "s" : "") + names +
+           " of this computer: if the letters should look otherwise, turn text into outlines (paths) in the "
+           "drawing program.";
 }
 
 /// The detail on one line, short, cut between characters of UTF-8.
@@ -100,15 +124,26 @@ std::string shortened(std::string_view detail)
 
 }  // namespace
 
-void Notes::add(Issue issue, std::string_view detail)
+void Notes::Entry::add(std::string_view detail)
 {
-    Entry& entry = m_entries[issue];
-    ++entry.count;
-    if (entry.details.size() >= kShownDetails) return;
+    ++count;
+    if (details.size() >= kShownDetails) return;
     const std::string text = shortened(detail);
     if (text.empty()) return;
-    if (std::find(entry.details.begin(), entry.details.end(), text) == entry.details.end()) {
-        entry.details.push_back(text);
+    if (std::find(details.begin(), details.end(), text) == details.end()) details.push_back(text);
+}
+
+void Notes::add(Issue issue, std::string_view detail)
+{
+    m_entries[issue].add(detail);
+}
+
+void Notes::addDrawnText(std::string_view words, const std::vector<std::string>& fonts)
+{
+    m_drawnText.add(words);
+    for (const std::string& font : fonts) {
+        const std::string name = shortened(font);
+        if (std::find(m_fonts.begin(), m_fonts.end(), name) == m_fonts.end()) m_fonts.push_back(name);
     }
 }
 
@@ -122,8 +157,12 @@ std::vector<std::string> Notes::sentences() const
     std::vector<std::string> out;
     for (const Wording& wording : kWordings) {
         const auto entry = m_entries.find(wording.issue);
-        if (entry == m_entries.end()) continue;
-        out.push_back(sentence(wording, entry->second.count, entry->second.details));
+        if (entry != m_entries.end()) {
+            out.push_back(sentence(wording, entry->second.count, entry->second.details));
+        }
+        if (wording.issue == Issue::Text && m_drawnText.count > 0) {
+            out.push_back(drawnSentence(m_drawnText.count, m_drawnText.details, m_fonts));
+        }
     }
     out.insert(out.end(), m_said.begin(), m_said.end());
     return out;

@@ -1,5 +1,6 @@
 #include "core/io/svg/svg_property.h"
 
+#include "core/io/svg/svg_font.h"
 #include "core/io/svg/svg_scan.h"
 
 #include <algorithm>
@@ -89,6 +90,12 @@ bool setLength(Style& style, std::string_view text)
 }
 
 template <auto Member>
+bool setSpace(Style& style, std::string_view text)
+{
+    return setSpacing(style.*Member, text);
+}
+
+template <auto Member>
 bool setReference(Style& style, std::string_view text)
 {
     if (text == "none") {
@@ -167,28 +174,6 @@ bool setDashes(Style& style, std::string_view text)
     return true;
 }
 
-bool setFontSize(Style& style, std::string_view text)
-{
-    // CSS Fonts 3, section 3.5: the scale of the size words about medium = 16 px.
-    constexpr std::array<std::pair<std::string_view, double>, 7> kWords{{{"xx-small", 9.6},
-                                                                         {"x-small", 12},
-                                                                         {"small", 14.2},
-                                                                         {"medium", 16},
-                                                                         {"large", 19.2},
-                                                                         {"x-large", 24},
-                                                                         {"xx-large", 32}}};
-    for (const auto& [word, size] : kWords) {
-        if (text == word) {
-            style.fontSize = {size, Unit::User};
-            return true;
-        }
-    }
-    const auto length = parseLength(text);
-    if (!length || length->value < 0) return false;
-    style.fontSize = *length;
-    return true;
-}
-
 bool setVisibility(Style& style, std::string_view text)
 {
     if (text != "visible" && text != "hidden" && text != "collapse") return false;
@@ -255,6 +240,13 @@ void copyPaintOrder(Style& to, const Style& from)
     to.markersFirst = from.markersFirst;
 }
 
+void copyDecoration(Style& to, const Style& from)
+{
+    to.underline = from.underline;
+    to.overline = from.overline;
+    to.strikeOut = from.strikeOut;
+}
+
 constexpr Property kProperties[] = {
     {"fill", true, setPaint<&Style::fill>, copyMember<&Style::fill>},
     {"stroke", true, setPaint<&Style::stroke>, copyMember<&Style::stroke>},
@@ -269,7 +261,21 @@ constexpr Property kProperties[] = {
     {"stroke-miterlimit", true, setMiterLimit, copyMember<&Style::miterLimit>},
     {"stroke-dasharray", true, setDashes, copyMember<&Style::dashes>},
     {"stroke-dashoffset", true, setLength<&Style::dashOffset>, copyMember<&Style::dashOffset>},
+    {"font", true, setFont, copyFont},
+    {"font-family", true, setFontFamily, copyMember<&Style::fontFamily>},
     {"font-size", true, setFontSize, copyMember<&Style::fontSize>},
+    {"font-weight", true, setFontWeight, copyMember<&Style::fontWeight>},
+    {"font-stretch", true, setFontStretch, copyMember<&Style::fontStretch>},
+    {"font-style", true, setFontStyle, copyMember<&Style::italic>},
+    {"font-variant", true, setFontVariant, copyMember<&Style::smallCapitals>},
+    {"letter-spacing", true, setSpace<&Style::letterSpacing>, copyMember<&Style::letterSpacing>},
+    {"word-spacing", true, setSpace<&Style::wordSpacing>, copyMember<&Style::wordSpacing>},
+    {"text-anchor", true, setTextAnchor, copyMember<&Style::textAnchor>},
+    {"writing-mode", true, setWritingMode, copyMember<&Style::leftToRightLines>},
+    {"direction", true, setDirection, copyMember<&Style::leftToRightLetters>},
+    {"dominant-baseline", true, setBaseline, copyMember<&Style::baseline>},
+    {"text-decoration", true, setTextDecoration, copyDecoration},
+    {"text-decoration-line", true, setTextDecoration, copyDecoration},
     {"visibility", true, setVisibility, copyMember<&Style::visibility>},
     {"marker-start", true, setReference<&Style::markerStart>, copyMember<&Style::markerStart>},
     {"marker-mid", true, setReference<&Style::markerMid>, copyMember<&Style::markerMid>},
@@ -284,6 +290,8 @@ constexpr Property kProperties[] = {
     {"vector-effect", false, setVectorEffect, copyMember<&Style::fixedWidth>},
     {"stop-color", false, setStopColor, copyStopColor},
     {"stop-opacity", false, setOpacity<&Style::stopOpacity>, copyMember<&Style::stopOpacity>},
+    {"alignment-baseline", false, setBaseline, copyMember<&Style::baseline>},
+    {"baseline-shift", false, setBaselineShift, copyMember<&Style::baselineShift>},
     {"transform", false, setTransform, copyMember<&Style::transform>},
 };
 
@@ -303,7 +311,8 @@ const Property* findProperty(std::string_view name)
 
 bool isPresentationAttribute(std::string_view name)
 {
-    return findProperty(name) != nullptr;
+    // Browsers take the shorthand in style sheets only, whatever SVG 1.1 says.
+    return name != "font" && findProperty(name) != nullptr;
 }
 
 bool isGeometryProperty(std::string_view name)

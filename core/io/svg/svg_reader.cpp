@@ -143,7 +143,8 @@ Result<SvgReading> readPlain(std::string_view text, const SvgOptions& options)
         page = svg::readPage(file->root, unitsPerInch);
     }
     if (!page) return page.error();
-    const svg::Scene scene = svg::SceneBuilder(*file, *page, unitsPerInch, notes, budget).build();
+    const svg::Scene scene =
+        svg::SceneBuilder(*file, *page, unitsPerInch, options.outlineText, notes, budget).build();
     if (budget.broken()) return *budget.error();
     Bounds outer = outerBounds(scene, *page);
     const bool measurable = outer.width() > 0 && outer.height() > 0 && std::isfinite(outer.width()) &&

@@ -1,7 +1,8 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/plan/artwork.h"
+#include "core/io/drawing_reading.h"
+#include "core/io/svg/svg_text_run.h"
 
 #include <cstddef>
 #include <optional>
@@ -19,6 +20,7 @@ inline constexpr int kSvgDepthLimit = 512;                    ///< elements insi
 inline constexpr std::size_t kSvgPointLimit = 2'000'000;      ///< points of all outlines
 inline constexpr std::size_t kSvgFlatPointLimit = 6'000'000;  ///< points once curves and lines are divided
 inline constexpr std::size_t kSvgStyleTestLimit = 5'000'000;  ///< style rules tried on elements
+inline constexpr std::size_t kSvgTextLimit = 20'000;          ///< different words that fonts are asked for
 inline constexpr double kSvgWorkLimit = 2e9;                  ///< steps of a sweep line, see svg_tangle.h
 inline constexpr double kSvgCrossingLimit = 3e6;              ///< crossings of the outlines of one paint
 
@@ -31,24 +33,18 @@ struct SvgOptions {
     std::optional<double> width_mm;
     /// Curves are replaced by chords that stay within this many mm of them (0.0001 ... 1).
     double tolerance = 0.002;
+    /// Supplies the letters of text; where empty, or where it has no answer, text is left out and named.
+    TextOutliner outlineText;
 };
 
-/// What was read.
-struct SvgReading {
-    Artwork art;
-    /// The file states its size in mm, cm, in, pt or pc. Where false, the caller must ask for the size.
-    bool hasPhysicalSize = false;
-    /// Size of what is painted in user units (px) of the page, so that sizes at 96, 90 or 72 units per
-    /// inch can be shown before the choice is made.
-    double widthUnits = 0;
-    double heightUnits = 0;
-    /// The page's edges in the artwork's frame, mm; empty where the file gives it no size.
-    Bounds page;
-};
+using SvgReading = DrawingReading;
 
 /// Reads an SVG drawing given as text: areas that are painted, by paint, in painting order, in
 /// millimetres, y up, the origin in the middle of what is painted. Outlines are exact to 0.01 mm at the
 /// default tolerance. What cannot be taken over is named in art.messages.
+///
+/// Text is drawn by options.outlineText, without what runs along a path, upright or from right to left, with
+/// turned letters, or in a font of the drawing's own; that is left out and named like all else.
 ///
 /// Opens no file and no connection. Lines are taken as the areas that they paint. What lies beyond the
 /// page is cut off, as a viewer shows it. Follows SVG 1.1 (Second Edition) and the parts of SVG 2 that

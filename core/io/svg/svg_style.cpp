@@ -19,6 +19,7 @@ Style inherited(const Style& parent)
     style.stopColor = initial.stopColor;
     style.stopCurrentColour = initial.stopCurrentColour;
     style.stopOpacity = initial.stopOpacity;
+    style.baselineShift = initial.baselineShift;
     style.transform.reset();
     style.geometry.clear();
     return style;
@@ -41,6 +42,8 @@ bool applyProperty(Style& style, const Style& parent, std::string_view name, std
     } else if (value == "unset") {
         property->copy(style, property->inherited ? parent : initial);
     } else {
+        // These two are steps from what is inherited, whatever a weaker rule has set since.
+        if (value == "bolder" || value == "lighter") property->copy(style, parent);
         return property->set(style, value);
     }
     return true;
@@ -86,6 +89,13 @@ Style styleOf(const pugi::xml_node& node, const Style& parent, const StyleSheet&
         context.fontSize = parent.fontSize.value;
         context.viewportWidth = context.viewportHeight = parent.fontSize.value;
         style.fontSize = {context.user(style.fontSize, Axis::X), Unit::User};
+    }
+    // Those of letters and words refer to the font size; percent of nothing that is known here.
+    for (Length* spacing : {&style.letterSpacing, &style.wordSpacing}) {
+        if (spacing->unit == Unit::User) continue;
+        LengthContext context;
+        context.fontSize = style.fontSize.value;
+        *spacing = {context.user(*spacing, Axis::X), Unit::User};
     }
     return style;
 }

@@ -30,6 +30,9 @@ struct Paint {
 };
 
 enum class Visibility { Visible, Hidden };
+enum class TextAnchor { Start, Middle, End };
+/// Which height of the letters stands on the text's y.
+enum class Baseline { Alphabetic, Middle, Central, Top, Bottom, Other };
 
 /// The properties that matter for outlines, with their initial values.
 struct Style {
@@ -47,7 +50,17 @@ struct Style {
     double miterLimit = 4;
     std::vector<Length> dashes;
     Length dashOffset;
+    std::string fontFamily;           ///< as written; empty where nothing was
     Length fontSize{16, Unit::User};  ///< always in user units once computed
+    int fontWeight = 400;
+    double fontStretch = 100;  ///< %
+    bool italic = false, smallCapitals = false;
+    Length letterSpacing, wordSpacing;  ///< always in user units once computed
+    TextAnchor textAnchor = TextAnchor::Start;
+    bool leftToRightLines = true;    ///< writing-mode
+    bool leftToRightLetters = true;  ///< direction
+    Baseline baseline = Baseline::Alphabetic;
+    bool underline = false, overline = false, strikeOut = false;
     Visibility visibility = Visibility::Visible;
     std::string markerStart, markerMid, markerEnd;  ///< url(...) or empty
     bool strokeFirst = false;                       ///< paint-order puts the stroke below the fill
@@ -62,6 +75,7 @@ struct Style {
     Colour stopColor;
     bool stopCurrentColour = false;
     double stopOpacity = 1;
+    Length baselineShift;  ///< upwards, of the parent's base line
     std::optional<std::string> transform;
     /// Places and sizes that a style gives (SVG 2, section 7.1), by property name.
     std::vector<std::pair<std::string, std::string>> geometry;

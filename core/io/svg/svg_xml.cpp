@@ -83,7 +83,9 @@ Result<XmlFile> parseXml(std::string_view given, Notes& notes)
         text = expanded;
     }
     XmlFile file{std::make_unique<pugi::xml_document>(), {}};
-    const unsigned flags = pugi::parse_default | pugi::parse_pi;
+    unsigned flags = pugi::parse_default | pugi::parse_pi;
+    // Blanks between elements matter between the parts of a text only.
+    if (text.find("text") != text.npos) flags |= pugi::parse_ws_pcdata;
     const pugi::xml_parse_result result = file.document->load_buffer(text.data(), text.size(), flags);
     if (!result) return unreadable(result, text);
     for (const pugi::xml_node node : file.document->children()) {

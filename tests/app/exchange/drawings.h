@@ -16,7 +16,10 @@ public:
               R"(<svg xmlns="http://www.w3.org/2000/svg" width="480" height="240" viewBox="0 0 480 240">
                  <circle cx="100" cy="120" r="80" fill="#000000"/><circle cx="100" cy="120" r="30" fill="#ffffff"/>
                  <rect x="240" y="40" width="192" height="160" fill="none" stroke="#ff0000" stroke-width="0.2"/>
-                 <text x="20" y="20">word</text></svg>)");
+                 <text x="20" y="20" writing-mode="tb">word</text></svg>)");
+        write("lettered.svg",
+              R"(<svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="60mm" viewBox="0 0 120 60">
+                 <text x="10" y="40" font-family="DejaVu Sans" font-size="30">Lid</text></svg>)");
         write("measured.svg",
               R"(<svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="60mm" viewBox="0 0 120 60">
                  <rect x="10" y="10" width="100" height="40" fill="#000"/></svg>)");

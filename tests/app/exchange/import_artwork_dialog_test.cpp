@@ -10,6 +10,8 @@
 
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QFont>
+#include <QPainterPath>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QTest>
@@ -88,6 +90,22 @@ TEST_F(ImportArtwork, WhatWasLeftOutIsSaid)
                     .join(QLatin1Char(' '))
                     .contains(QLatin1String("text"), Qt::CaseInsensitive))
         << dialog->import().messages().join(QLatin1Char('\n')).toStdString();
+}
+
+TEST_F(ImportArtwork, LettersAreDrawnByTheFontsOfThisComputer)
+{
+    open("lettered.svg");
+    ASSERT_TRUE(settled());
+    const QString said = dialog->import().messages().join(QLatin1Char(' '));
+    EXPECT_TRUE(said.contains(QLatin1String("(\"Lid\") was drawn with the font DejaVu Sans")))
+        << said.toStdString();
+    // Stem of the L, the i without its dot, the dot, the d with its hole.
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setPixelSize(1000);
+    QPainterPath word;
+    word.addText(0, 0, font, QStringLiteral("Lid"));
+    EXPECT_NEAR(dialog->piece().art->width, word.boundingRect().width() * 0.03, 0.03);
+    EXPECT_EQ(dialog->piece().art->runs.at(0).painted.rings.size(), 5U);
 }
 
 TEST_F(ImportArtwork, UsesChosenByHandSurviveANewSize)

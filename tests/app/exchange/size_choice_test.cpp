@@ -76,5 +76,23 @@ TEST(SizeChoice, AFileThatKnowsItsSizeIsTakenAtItsWord)
     EXPECT_FALSE(choice.options().width_mm);
 }
 
+TEST(SizeChoice, ADxfIsAskedForTheUnitItWasDrawnIn)
+{
+    SizeChoice choice{UnitStyle{}};
+    DrawingReading reading;
+    reading.widthUnits = 4;
+    reading.heightUnits = 2;
+    reading.art.width = 4;
+    reading.art.height = 2;
+    choice.setReading(reading, true);
+    choice.show();
+    EXPECT_TRUE(choice.unitsButton(96)->text().contains(QLatin1String("illimetres")));
+    EXPECT_TRUE(choice.unitsButton(90)->text().contains(QLatin1String("101.6")));
+    ASSERT_TRUE(choice.options().unitsPerInch);
+    EXPECT_EQ(*choice.options().unitsPerInch, 25.4);
+    choice.unitsButton(90)->setChecked(true);
+    EXPECT_EQ(*choice.options().unitsPerInch, 1);
+}
+
 }  // namespace
 }  // namespace lidwright

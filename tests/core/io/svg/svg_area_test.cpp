@@ -179,5 +179,23 @@ TEST(SvgPoints, PointsOfACircleLieWithinAHundredthOfAMillimetre)
     EXPECT_LT(ring.size(), 1.3 * kPi / std::acos(1 - 0.002 / 49));
 }
 
+TEST(SvgLines, AShortControlArmDoesNotSoftenACorner)
+{
+    // The curve leaves to the left and turns down within a thousandth of its length. It comes back at 19
+    // degrees to its first direction: a point would reach out 1 / sin(9.5 deg) = 6 widths, beyond the limit
+    // of 4, so pointed and cut corners are the same.
+    const auto painted = [](const char* join) {
+        return area(
+            allPainted(readGood(page100(std::string("<path fill='none' stroke='#000' stroke-width='6' "
+                                                    "stroke-linejoin='") +
+                                        join +
+                                        "' d='M60 20C59.85 20 48 55 45 64C42 73 20 50 33 38"
+                                        "C46 26 50 16.558 60 20Z'/>"))
+                           .art));
+    };
+    // The wrongly judged point would cover 9 mm2; what is left is the chords' own corners.
+    EXPECT_NEAR(painted("miter"), painted("bevel"), 0.02);
+}
+
 }  // namespace
 }  // namespace lidwright

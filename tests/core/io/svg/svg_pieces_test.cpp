@@ -271,6 +271,29 @@ TEST(SvgBoundLines, KeepTheAreaInsideTheBox)
     EXPECT_FALSE(pieces[0].closed);
 }
 
+TEST(SvgFlatten, ATurnThatAShortArmGathersIsDivided)
+{
+    // The control arm at the start is 1/200 of the curve's length: the whole turn lies within it.
+    Pen pen;
+    pen.moveTo({0, 0});
+    pen.curveTo({-0.5, 0}, {-40, 110}, {-50, 140});
+    Flatness flatness{0.01};
+    flatness.turn = 0.1;
+    Budget budget;
+    const std::vector<FlatLine> lines = flatten(pen.take(), {}, flatness, budget);
+    ASSERT_EQ(lines.size(), 1U);
+    Point before{-1, 0};
+    const std::vector<Point>& points = lines[0].points;
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const Point way = points[i + 1] - points[i];
+        // In chords below a tenth of the tolerance nothing shows.
+        if (length(way) > flatness.tolerance / 10)
+            EXPECT_LE(std::abs(std::atan2(cross(before, way), dot(before, way))), 0.15 + 1e-9) << i;
+        before = way;
+    }
+    EXPECT_LT(points.size(), 400U);
+}
+
 TEST(SvgNotes, CountOnceAndShowThreeDetails)
 {
     Notes notes;
