@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/lettering.h"
 #include "core/drawing/ring_split.h"
 
 #include <algorithm>
@@ -135,12 +136,15 @@ void drawSectionView(ViewPen& pen, const ViewInput& in)
     drawStringing(pen, in);
     drawHeights(pen, in);
 
-    const double clear = pen.paper(12);
-    pen.text("", "words", {l.headEndX, std::min(l.walls.low, l.neckZ.low - clear)},
-             in.options.only ? "Long section"
-                             : "Long section A\xE2\x80\x93"
-                               "A",
-             3.5, Anchor::Left);
+    const std::string label = in.options.only ? "Long section"
+                                              : "Long section A\xE2\x80\x93"
+                                                "A";
+    constexpr double kHeight = 3.5;
+    double y = std::min(l.walls.low, l.neckZ.low - pen.paper(12));
+    // On little paper the words reach under the box, where the end wall's dimension stands.
+    const double end = l.headEndX + pen.paper(textWidth(label, kHeight) + 12);
+    if (end > l.headWall.outerX) y = std::min(y, l.walls.low - pen.paper(20));
+    pen.text("", "words", {l.headEndX, y}, label, kHeight, Anchor::Left);
 }
 
 }  // namespace lidwright

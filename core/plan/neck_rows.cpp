@@ -56,7 +56,7 @@ std::vector<Parameter> neckPartRows()
         length<&Plan::neck, &Neck::thickness>("neck.thickness", "Thickness", {6, 100}, practice(18, 30),
                                               "Thickness of the stick, without the fretboard."),
         length<&Plan::neck, &Neck::offset>(
-            "neck.offset", "Side offset", {-400, 400}, practice(0, 0),
+            "neck.offset", "Side offset", {-400, 400}, kNone,
             "How far the neck's centre line lies to the treble side of the box's."),
         length<&Plan::neck, &Neck::top>(
             "neck.top", "Top above lid's underside", {-200, 60}, kNone,
