@@ -145,6 +145,7 @@ void PlanDocument::assign(const Plan& plan)
 
 void PlanDocument::refresh()
 {
+    m_cache.setQuick(dragging());
     m_layout = derive(m_plan, &m_cache);
     m_findings = check(m_plan, m_layout);
     ++m_question;

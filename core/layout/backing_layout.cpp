@@ -83,9 +83,13 @@ BackingLayout backingLayout(const Plan& plan, const Layout& layout)
         subtract(offset(fill({layout.boxInner}, FillRule::NonZero), -fit.room, kRoundness), unite(taken));
 
     const double overlap = std::max(fit.overlap, 0.01);
+    if (layout.quick && pointsOf(cut) > kQuickPoints) return out;
     // Grown by the overlap, with gaps up to twice as wide closed.
-    Region shape = offset(offset(cut, 2 * overlap, kRoundness), -overlap, kRoundness);
-    shape = intersect(simplified(shape), field);
+    const auto grownShape = [&] {
+        return simplified(offset(offset(cut, 2 * overlap, kRoundness), -overlap, kRoundness));
+    };
+    Region shape = layout.memo ? layout.memo->backingShape(cut, overlap, grownShape) : grownShape();
+    shape = intersect(shape, field);
     // What is left of pieces that a wall or the neck cuts short.
     shape = offset(offset(shape, -kLeastStrip / 2, kRoundness), kLeastStrip / 2, kRoundness);
     out.outline = intersect(shape, field);

@@ -240,6 +240,7 @@ Layout derive(const Plan& plan, PlacedArtCache* cache)
     layoutBlocks(plan, out);
     PlacedArtCache own;
     out.memo = (cache != nullptr ? *cache : own).memo();
+    out.quick = cache != nullptr && cache->quick();
     for (const ArtPiece& piece : plan.art)
         out.art.push_back((cache != nullptr ? *cache : own).place(piece, plan.cutter.tieWidth));
     out.backing = backingLayout(plan, out);

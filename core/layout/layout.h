@@ -88,6 +88,7 @@ struct Layout {
     /// Where artwork may be: inside the lid's edge margin and off the wall's glue land.
     Region artField;
 
+    bool quick = false;                   ///< made at a step of a drag, see PlacedArtCache::setQuick()
     std::shared_ptr<LidSearchMemo> memo;  ///< of the session, for narrowPlaces(); may be null
     std::vector<PlacedArtPtr> art;        ///< one per Plan::art, same order
     std::vector<Ring> holes;              ///< one per Plan::holes
@@ -122,6 +123,9 @@ struct Layout {
     std::vector<Station> stations;  ///< sorted by x
 };
 
+/// About what is searched and mended within a frame's time.
+inline constexpr std::size_t kQuickPoints = 6000;
+
 /// Keeps placed artwork between layouts of one editing session, so that dragging a bridge over a large
 /// drawing does not transform it again. Not thread-safe: one per thread.
 class PlacedArtCache {
@@ -130,6 +134,10 @@ public:
 
     PlacedArtPtr place(const ArtPiece& piece, double tieWidth = Cutter{}.tieWidth);
     const std::shared_ptr<LidSearchMemo>& memo() const { return m_memo; }
+    /// While true, as at every step of a drag, drawings of more than kQuickPoints points are not mended,
+    /// searched for thin wood or backed anew; what is known of them already is still used.
+    void setQuick(bool on) { m_quick = on; }
+    bool quick() const { return m_quick; }
 
 private:
     struct Entry {
@@ -158,6 +166,7 @@ private:
     std::vector<Areas> m_areas;
     std::vector<Sized> m_sized;
     std::shared_ptr<LidSearchMemo> m_memo;
+    bool m_quick = false;
 };
 
 /// Where everything of the plan is. Pure: the cache changes only how fast the answer comes.

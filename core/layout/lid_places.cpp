@@ -90,6 +90,22 @@ LidPlaces byDrawing(const Layout& layout, const Search& search)
     return out;
 }
 
+/// At a step of a drag: more is to be searched than a frame's time allows.
+template <typename Known>
+bool tooLargeNow(const Layout& layout, bool eachAlone, const Known& known)
+{
+    if (!layout.quick) return false;
+    std::size_t points = 0;
+    for (const PlacedArtPtr& art : layout.art)
+        if (!eachAlone || !art->narrow || !known(*art->narrow)) points += pointsOf(art->cut);
+    return points > kQuickPoints;
+}
+
+Error notNow()
+{
+    return {"a large drawing is judged when the drag ends", {}, {}};
+}
+
 /// The drawing whose cuts both feet lie on, -1 where they differ or belong to no drawing.
 int drawingAt(const Layout& layout, const NarrowPlace& place)
 {
@@ -125,6 +141,37 @@ Result<NarrowSearch> ArtNarrow::closings(double kerf, const NarrowCancelled& can
     if (!found) return found.error();
     m_closings = {kerf, std::make_shared<const NarrowSearch>(std::move(found).value())};
     return *m_closings.found;
+}
+
+bool ArtNarrow::knowsWood(double width) const
+{
+    const std::scoped_lock lock(m_lock);
+    return m_wood.found && m_wood.width == width;
+}
+
+bool ArtNarrow::knowsClosings(double kerf) const
+{
+    const std::scoped_lock lock(m_lock);
+    return m_closings.found && m_closings.width == kerf;
+}
+
+std::size_t pointsOf(const Region& region)
+{
+    std::size_t points = 0;
+    for (const Ring& ring : region.rings)
+        points += ring.size();
+    return points;
+}
+
+Region LidSearchMemo::backingShape(const Region& cut, double overlap, const std::function<Region()>& make)
+{
+    const std::scoped_lock lock(m_lock);
+    if (m_overlap != overlap || !(m_backed == cut)) {
+        m_shape = make();
+        m_backed = cut;
+        m_overlap = overlap;
+    }
+    return m_shape;
 }
 
 Region openLid(const Layout& layout)
@@ -163,7 +210,10 @@ LidPlaces LidSearchMemo::at(const Layout& layout, double width, const NarrowCanc
 LidPlaces narrowPlaces(const Layout& layout, double width, const NarrowCancelled& cancelled)
 {
     if (frameOf(layout).empty()) return {};
-    if (!allApart(layout, width)) {
+    const bool apart = allApart(layout, width);
+    if (tooLargeNow(layout, apart, [&](const ArtNarrow& art) { return art.knowsWood(width); }))
+        return {{}, notNow()};
+    if (!apart) {
         LidSearchMemo fresh;
         return (layout.memo ? *layout.memo : fresh).at(layout, width, cancelled);
     }
@@ -172,6 +222,8 @@ LidPlaces narrowPlaces(const Layout& layout, double width, const NarrowCancelled
 
 LidPlaces closedByKerf(const Layout& layout, double kerf, const NarrowCancelled& cancelled)
 {
+    if (tooLargeNow(layout, true, [&](const ArtNarrow& art) { return art.knowsClosings(kerf); }))
+        return {{}, notNow()};
     return byDrawing(layout, [&](const ArtNarrow& art) { return art.closings(kerf, cancelled); });
 }
 

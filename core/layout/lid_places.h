@@ -33,6 +33,9 @@ LidPlaces narrowPlaces(const Layout& layout, double width, const NarrowCancelled
 /// Parts of the cuts that a beam of width `kerf` mm does not get into, drawing by drawing.
 LidPlaces closedByKerf(const Layout& layout, double kerf, const NarrowCancelled& cancelled = {});
 
+/// How many corners the rings have.
+std::size_t pointsOf(const Region& region);
+
 /// The narrow places of one drawing's cuts, found when first asked for and kept. Immutable from outside; may
 /// be asked from several threads.
 class ArtNarrow {
@@ -45,6 +48,9 @@ public:
     Result<NarrowSearch> wood(double width, const NarrowCancelled& cancelled) const;
     /// findKerfClosings() of the cuts.
     Result<NarrowSearch> closings(double kerf, const NarrowCancelled& cancelled) const;
+    /// True where that search was made already.
+    bool knowsWood(double width) const;
+    bool knowsClosings(double kerf) const;
 
 private:
     struct Kept {
@@ -62,6 +68,9 @@ class LidSearchMemo {
 public:
     LidPlaces at(const Layout& layout, double width, const NarrowCancelled& cancelled);
 
+    /// The cut grown by `overlap` and made of convex pieces, for backing; kept while both stay.
+    Region backingShape(const Region& cut, double overlap, const std::function<Region()>& make);
+
 private:
     struct Key {
         Region solid;
@@ -71,6 +80,9 @@ private:
     std::mutex m_lock;
     Key m_key;
     std::optional<LidPlaces> m_found;
+    Region m_backed;
+    double m_overlap = -1;
+    Region m_shape;
 };
 
 /// The lid inside the walls' inner faces, with all cuts and holes taken out: what carries the artwork.

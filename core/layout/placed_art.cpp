@@ -13,6 +13,7 @@ struct SizedArt {
     int tiedPieces = 0;
     std::string mendProblem;
     std::shared_ptr<const ArtNarrow> narrow;
+    bool passing = false;  ///< left unmended for the time of a drag: not to be kept
 };
 
 namespace {
@@ -92,8 +93,10 @@ std::shared_ptr<const SizedArt> PlacedArtCache::sized(const ArtPiece& piece, dou
     auto art = std::make_shared<SizedArt>();
     art->cut = atScale(own->cut, piece.scale);
     art->engraved = atScale(own->engraved, piece.scale);
-    mend(piece, tieWidth, *art);
+    art->passing = m_quick && (piece.strengthen > 0 || piece.ties > 0) && pointsOf(art->cut) > kQuickPoints;
+    if (!art->passing) mend(piece, tieWidth, *art);
     art->narrow = std::make_shared<const ArtNarrow>(art->cut);
+    if (art->passing) return art;
     keep(m_sized, Sized{own, piece.scale, piece.strengthen, piece.ties, tieWidth, art});
     return art;
 }
@@ -119,7 +122,7 @@ PlacedArtPtr PlacedArtCache::place(const ArtPiece& piece, double tieWidth)
     placed->engravedTree = SegmentTree(placed->engraved.rings);
     placed->bounds = bounds(placed->cut);
     placed->bounds.include(bounds(placed->engraved));
-    keep(m_entries, Entry{piece, tieWidth, placed});
+    if (!own->passing) keep(m_entries, Entry{piece, tieWidth, placed});
     return placed;
 }
 

@@ -17,6 +17,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 {
     const double kerf = in.plan.cutter.kerf;
     const LidPlaces all = closedByKerf(in.layout, kerf);
+    if (all.problem) return;  // said by art.thin
     for (std::size_t i = 0; i < in.layout.art.size(); ++i) {
         const PlacedArt& art = *in.layout.art[i];
         if (art.cut.empty()) continue;

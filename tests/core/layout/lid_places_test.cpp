@@ -144,6 +144,39 @@ TEST(LidPlaces, MovingADrawingKeepsItsSearch)
     EXPECT_NE(derive(plan, &cache).art[0]->narrow, first);
 }
 
+TEST(LidPlaces, ALargeDrawingIsNotSearchedAnewAtAStepOfADrag)
+{
+    Plan plan = planWith(120, 60, 0);
+    // The same pair of circles, of very many points.
+    plan.art[0] = testing::pieceOf(
+        fill({circleRing({-10.5, 0}, 10, 0.0001), circleRing({10.5, 0}, 10, 0.0001)}, FillRule::NonZero));
+    ArtPiece fine = plan.art[0];
+    Ring dense;
+    for (int i = 0; i < 8000; ++i)
+        dense.push_back({30 + 8 * std::cos(2 * kPi * i / 8000), 8 * std::sin(2 * kPi * i / 8000)});
+    plan.art[0] = testing::pieceOf(unite(fine.art->runs[0].painted, fill({dense}, FillRule::NonZero)));
+    plan.art[0].x = 120;
+    plan.art[0].y = 60;
+    plan.art[0].strengthen = 3;
+    PlacedArtCache cache;
+    const Layout before = derive(plan, &cache);
+    ASSERT_GT(pointsOf(before.art[0]->cut), kQuickPoints);
+    EXPECT_TRUE(narrowPlaces(before, 2.5).places.empty());
+    cache.setQuick(true);
+    // Moved, all is known already.
+    plan.art[0].x += 3;
+    EXPECT_FALSE(narrowPlaces(derive(plan, &cache), 2.5).problem);
+    EXPECT_EQ(derive(plan, &cache).art[0]->strengthenedPlaces, 2);
+    // Scaled, it is left as drawn until the drag ends.
+    plan.art[0].scale = 1.1;
+    EXPECT_TRUE(narrowPlaces(derive(plan, &cache), 2.5).problem);
+    EXPECT_EQ(derive(plan, &cache).art[0]->strengthenedPlaces, 0);
+    cache.setQuick(false);
+    const Layout after = derive(plan, &cache);
+    EXPECT_EQ(after.art[0]->strengthenedPlaces, 2) << "what was passing was not kept";
+    EXPECT_FALSE(narrowPlaces(after, 2.5).problem);
+}
+
 TEST(LidPlaces, CutsNarrowerThanTheKerfAreClosed)
 {
     Plan plan;
