@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPainterPath>
 
@@ -82,9 +83,11 @@ TEST(TextOutlines, FollowWeightSlantSpacingAndWidth)
     TextRun narrow = run("Box");
     narrow.stretch = 75;
     // DejaVu Sans Condensed is 0.9 of the width, rounded letter by letter; nothing is squeezed beyond what
-    // the face has.
-    EXPECT_NEAR(outlineByComputerFonts(narrow)->advance, 0.9 * outlineByComputerFonts(run("Box"))->advance,
-                0.1);
+    // the faces at hand have, and the font package that the program asks for has no narrow one.
+    const bool narrowFace =
+        !QFontDatabase::styles(QStringLiteral("DejaVu Sans")).filter(QStringLiteral("Condensed")).isEmpty();
+    EXPECT_NEAR(outlineByComputerFonts(narrow)->advance,
+                (narrowFace ? 0.9 : 1) * outlineByComputerFonts(run("Box"))->advance, 0.1);
     TextRun lined = run("Box");
     lined.underline = lined.strikeOut = true;
     const TextShape shape = *outlineByComputerFonts(lined);
