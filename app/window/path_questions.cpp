@@ -56,7 +56,8 @@ PathQuestions fileDialogs(QWidget* window, Settings& settings)
         return remembered(dialog.selectedFiles().value(0), settings);
     };
     questions.drawing = [window, &settings] {
-        const QString filter = say(QT_TRANSLATE_NOOP("PathQuestions", "Drawings (*.svg *.dxf);;All files (*)"));
+        const QString filter =
+            say(QT_TRANSLATE_NOOP("PathQuestions", "Drawings (*.svg *.dxf);;All files (*)"));
         return remembered(
             QFileDialog::getOpenFileName(window, say(QT_TRANSLATE_NOOP("PathQuestions", "Choose a drawing")),
                                          folder(settings), filter),

@@ -189,14 +189,9 @@ Drag freeMove(const Job& job, double x, double y, const char* pattern)
             {pattern, {mm(nx), mm(ny)}}};
 }
 
-std::size_t memberOf(const std::string& part)
-{
-    return static_cast<std::size_t>(std::stoul(part.substr(part.find('.') + 1)) - 1);
-}
-
 Drag artScale(const Job& job)
 {
-    const ArtPiece& piece = job.plan.art[memberOf(job.handle.part)];
+    const ArtPiece& piece = job.plan.art[memberIndex(job.handle.part)];
     const Point centre{piece.x, piece.y};
     const double was = distance(job.handle.at, centre);
     const double factor = was > 0 ? distance(job.to, centre) / was : 1;
@@ -210,7 +205,7 @@ Drag artScale(const Job& job)
 
 Drag artTurn(const Job& job)
 {
-    const ArtPiece& piece = job.plan.art[memberOf(job.handle.part)];
+    const ArtPiece& piece = job.plan.art[memberIndex(job.handle.part)];
     const Point centre{piece.x, piece.y};
     const Point from = job.handle.at - centre;
     const Point now = job.to - centre;
@@ -235,7 +230,7 @@ Drag artTurn(const Job& job)
 
 Drag holeSize(const Job& job)
 {
-    const SoundHole& hole = job.plan.holes[memberOf(job.handle.part)];
+    const SoundHole& hole = job.plan.holes[memberIndex(job.handle.part)];
     const Snapped s =
         snapTo(2 * std::abs(job.to.y - hole.y), {}, 0, {job.snap.on, job.snap.reach, 2 * job.snap.step});
     return oneKey(job, job.handle.part + ".width", s.value, s.name, "Set hole's width to %1");
@@ -243,7 +238,7 @@ Drag holeSize(const Job& job)
 
 Drag blockMove(const Job& job)
 {
-    const WallBlock& block = job.plan.blocks[memberOf(job.handle.part)];
+    const WallBlock& block = job.plan.blocks[memberIndex(job.handle.part)];
     const bool onEnd = block.wall == BoxWall::HeadEnd || block.wall == BoxWall::TailEnd;
     const double by = onEnd ? job.to.y - job.handle.at.y : job.to.x - job.handle.at.x;
     const std::vector<Magnet> magnets =
@@ -294,13 +289,13 @@ Drag drag(const Plan& start, const Layout& startLayout, const Handle& handle, Po
     if (handle.part.starts_with("art.")) {
         if (endsWith(id, ".scale")) return artScale(job);
         if (endsWith(id, ".turn")) return artTurn(job);
-        const ArtPiece& piece = start.art[memberOf(handle.part)];
+        const ArtPiece& piece = start.art[memberIndex(handle.part)];
         return freeMove(job, piece.x, piece.y,
                         "Move artwork to %1 from the head-end wall, %2 off the centre line");
     }
     if (handle.part.starts_with("hole.")) {
         if (endsWith(id, ".size")) return holeSize(job);
-        const SoundHole& hole = start.holes[memberOf(handle.part)];
+        const SoundHole& hole = start.holes[memberIndex(handle.part)];
         return freeMove(job, hole.x, hole.y,
                         "Move hole to %1 from the head-end wall, %2 off the centre line");
     }

@@ -37,6 +37,12 @@ inline Finding finding(const char* rule, std::string part, Verdict verdict, Sent
     return f;
 }
 
+/// Index from 0 of the list member that a part names: 1 of "art.2".
+inline std::size_t memberIndex(const std::string& part)
+{
+    return static_cast<std::size_t>(std::stoul(part.substr(part.find('.') + 1)) - 1);
+}
+
 /// A number rounded away from zero to the next half millimetre, as a maker would set it.
 double roundedOut(double value);
 

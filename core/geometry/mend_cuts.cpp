@@ -44,12 +44,6 @@ Region without(const Region& cut, const Region& wood)
     return kept;
 }
 
-Region frameAbout(const Region& cut, double by)
-{
-    const Bounds b = bounds(cut).grown(by);
-    return Region{{rectangleRing(b.centre(), b.width(), b.height())}};
-}
-
 /// How far the outline `around` lies from points along the ring, every `step` mm or less.
 struct Crossing {
     Point from;  ///< on the piece
@@ -108,15 +102,20 @@ const Ring* ringAbout(const Region& cut, const Ring& piece)
 
 }  // namespace
 
+Region woodAbout(const Region& cut, double width)
+{
+    const Bounds frame = bounds(cut).grown(2 * width + 1);
+    return subtract(Region{{rectangleRing(frame.centre(), frame.width(), frame.height())}}, cut);
+}
+
 Result<MendedCuts> strengthened(const Region& cut, double width, const NarrowCancelled& cancelled)
 {
     MendedCuts out;
     out.cut = cut;
     if (cut.empty()) return out;
-    const Region frame = frameAbout(cut, 2 * width + 1);
     std::vector<Region> wood;
     for (int round = 0;; ++round) {
-        const Result<NarrowSearch> search = findNarrow(subtract(frame, out.cut), width, {}, cancelled);
+        const Result<NarrowSearch> search = findNarrow(woodAbout(out.cut, width), width, {}, cancelled);
         if (!search) return search.error();
         std::vector<Region> fresh;
         for (const NarrowPlace& place : search->places) {

@@ -16,6 +16,10 @@ struct MendedCuts {
     bool complete = true;
 };
 
+/// The wood about the cuts as though it went on for ever: a frame wide enough that nothing up to `width` mm
+/// is found between the cuts and its rim, less the cuts.
+Region woodAbout(const Region& cut, double width);
+
 /// Makes the wood between the cuts at least `width` mm wide (above 0) by pulling the cuts' edges back there
 /// and only there: on every narrow run that findNarrow() lists, wood is added within width / 2 of the run's
 /// middle line. A disc of that radius about each of its points is what "as wide as asked" means, so no less

@@ -1,5 +1,6 @@
 #include "core/layout/lid_places.h"
 
+#include "core/geometry/mend_cuts.h"
 #include "core/layout/layout.h"
 
 #include <algorithm>
@@ -125,8 +126,7 @@ Result<NarrowSearch> ArtNarrow::wood(double width, const NarrowCancelled& cancel
     const std::scoped_lock lock(m_lock);
     if (m_wood.found && m_wood.width == width) return *m_wood.found;
     if (m_cut.empty()) return NarrowSearch{};
-    const Bounds about = bounds(m_cut).grown(2 * width + 1);
-    auto found = findNarrow(subtract(Region{{boxRing(about)}}, m_cut), width, {}, cancelled);
+    auto found = findNarrow(woodAbout(m_cut, width), width, {}, cancelled);
     if (!found) return found.error();
     m_wood = {width, std::make_shared<const NarrowSearch>(std::move(found).value())};
     return *m_wood.found;

@@ -25,7 +25,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
             byPart[p.art < 0 ? "lid" : "art." + std::to_string(p.art + 1)].push_back(&p);
     for (const auto& [part, drops] : byPart) {
         const bool lid = part == "lid";
-        const std::size_t index = lid ? 0 : std::stoul(part.substr(4)) - 1;
+        const std::size_t index = lid ? 0 : memberIndex(part);
         const std::string name = lid ? std::string("the lid") : in.plan.art[index].name;
         double area = 0, largest = 0;
         for (const LidPlace* p : drops) {
@@ -58,7 +58,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
 {
     std::vector<Remedy> out;
     if (!f.part.starts_with("art.")) return out;
-    const auto index = static_cast<std::size_t>(std::stoul(f.part.substr(4)) - 1);
+    const auto index = memberIndex(f.part);
     // Ties must not break in their turn: wider ones where the plan's own are too weak.
     for (const double times : {1.0, 1.5, 2.0, 3.0, 4.0}) {
         const double width = std::ceil(2 * times * in.plan.cutter.tieWidth) / 2;

@@ -122,7 +122,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
     }
     const Bounds room = field.grown(-kBenchRoom);
     const bool art = f.part.starts_with("art.");
-    const auto index = static_cast<std::size_t>(std::stoul(f.part.substr(f.part.find('.') + 1)) - 1);
+    const auto index = memberIndex(f.part);
     const Bounds now = art ? in.layout.art[index]->bounds : bounds(in.layout.holes[index]);
     const double x = art ? in.plan.art[index].x : in.plan.holes[index].x;
     const double y = art ? in.plan.art[index].y : in.plan.holes[index].y;

@@ -64,7 +64,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
 {
     // A larger drawing has wider cuts.
     std::vector<Remedy> out;
-    const auto index = static_cast<std::size_t>(std::stoul(f.part.substr(4)) - 1);
+    const auto index = memberIndex(f.part);
     const double scale = in.plan.art[index].scale;
     for (const double times : {1.1, 1.25, 1.5, 2.0}) {
         const double next = std::ceil(scale * times * 100) / 100;

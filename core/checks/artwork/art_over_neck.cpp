@@ -51,7 +51,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 
 std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
 {
-    const auto index = static_cast<std::size_t>(std::stoul(f.part.substr(f.part.find('.') + 1)) - 1);
+    const auto index = memberIndex(f.part);
     const Bounds b = in.layout.art[index]->bounds;
     const double half = in.plan.neck.width / 2;
     std::vector<Remedy> out;

@@ -174,7 +174,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
     std::vector<Remedy> out;
     const double lost = in.plan.cutter.compensate ? 0 : in.plan.cutter.kerf;
     if (f.part.starts_with("art.")) {
-        const auto index = static_cast<std::size_t>(std::stoul(f.part.substr(4)) - 1);
+        const auto index = memberIndex(f.part);
         const double asked = in.plan.cutter.leastWeb + lost;
         for (const double times : {1.0, 2.0, 3.0}) {
             const double width = std::ceil(2 * times * asked) / 2;
@@ -185,10 +185,8 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
     }
     if (in.plan.backingLayers.empty() && f.part.starts_with("art."))
         out.push_back(oneEdit({"Back the artwork with wire cloth", {}}, "backing.count", 1));
-    for (const double times : {1.5}) {
-        const double thickness = std::ceil(2 * times * in.plan.lid.thickness) / 2;
-        out.push_back(oneEdit({"Take a lid %1 thick", {mm(thickness)}}, "lid.thickness", thickness));
-    }
+    const double thickness = std::ceil(3 * in.plan.lid.thickness) / 2;
+    out.push_back(oneEdit({"Take a lid %1 thick", {mm(thickness)}}, "lid.thickness", thickness));
     return out;
 }
 

@@ -61,7 +61,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
         out.push_back(oneEdit({"Leave the corner blocks out", {}}, "corner-blocks.present", 0));
         return out;
     }
-    const std::size_t index = static_cast<std::size_t>(std::stoul(f.part.substr(f.part.find('.') + 1)) - 1);
+    const std::size_t index = memberIndex(f.part);
     const WallBlock& block = in.plan.blocks[index];
     const bool onEnd = block.wall == BoxWall::HeadEnd || block.wall == BoxWall::TailEnd;
     if (onEnd) {
