@@ -1,5 +1,7 @@
 // Feeds any bytes to the SVG reader. The first byte picks the options, unless the file begins like any XML.
 
+#include "tests/fuzz/fuzz_checks.h"
+
 #include "core/io/svg/svg_reader.h"
 
 #include <cmath>
@@ -15,28 +17,11 @@ namespace {
 
 using namespace lidwright;
 
-void require(bool holds)
-{
-    if (!holds) std::abort();
-}
-
-bool onGrid(double mm)
-{
-    return std::abs(mm * kGridPerMillimetre - std::round(mm * kGridPerMillimetre)) < 1e-3;
-}
+using fuzzing::require;
 
 void checkRegion(const Region& region)
 {
-    for (const Ring& ring : region.rings) {
-        require(ring.size() >= 3);
-        for (const Point& p : ring) {
-            require(std::isfinite(p.x) && std::isfinite(p.y));
-            require(std::abs(p.x) <= kCoordinateLimit && std::abs(p.y) <= kCoordinateLimit);
-            require(onGrid(p.x) && onGrid(p.y));
-        }
-    }
-    // Outer rings run counter-clockwise: what they cover is more than the holes take away.
-    require(area(region) > -1e-6);
+    fuzzing::checkRegion(region, kCoordinateLimit);
 }
 
 void checkArt(const Artwork& art)
