@@ -86,6 +86,10 @@ constexpr ActionEntry kActions[] = {
      QT_TRANSLATE_NOOP("Actions", "Add a round hole to the lid"), "act_add_hole", kNone, "Ctrl+Shift+H"},
     {Command::AddSlot, "add-slot", QT_TRANSLATE_NOOP("Actions", "Add &slot"),
      QT_TRANSLATE_NOOP("Actions", "Add a slot with round ends to the lid"), "act_add_slot", kNone, "Ctrl+Shift+L"},
+    {Command::AddFixing, "add-fixing", QT_TRANSLATE_NOOP("Actions", "Add &fixing hole"),
+     QT_TRANSLATE_NOOP("Actions", "Add a hole to the lid for a screw or an alignment pin"), "act_add_fixing", kNone, "Ctrl+Shift+F"},
+    {Command::AddTie, "add-tie", QT_TRANSLATE_NOOP("Actions", "Add &tie"),
+     QT_TRANSLATE_NOOP("Actions", "Add a tie across a cut of the artwork; drag it to where it shall stand"), "act_add_tie", kNone, "Ctrl+Shift+T"},
     {Command::AddBlock, "add-block", QT_TRANSLATE_NOOP("Actions", "Add b&lock"),
      QT_TRANSLATE_NOOP("Actions", "Add a support block along a wall, under the lid"), "act_add_block", kNone, "Ctrl+Shift+B"},
     {Command::AddBacking, "add-backing", QT_TRANSLATE_NOOP("Actions", "Add bac&king"),
@@ -108,8 +112,8 @@ const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::D
 const MenuItem kView[] = {Command::FitAll, Command::FitTop, Command::FitSection, Command::FitHeadEnd, Command::FitTailEnd,
                           K::Separator, Command::ZoomIn, Command::ZoomOut, K::Separator, Command::UnderView, Command::Snapping,
                           K::Separator, Command::PartsSide, Command::FindingsSide, Command::ThinPlaces, Command::FirstSteps, Command::NextRegion};
-const MenuItem kAdd[] = {Command::AddArtwork, Command::AddHole, Command::AddSlot, Command::AddBlock,
-                         Command::AddBacking};
+const MenuItem kAdd[] = {Command::AddArtwork, Command::AddTie, Command::AddHole, Command::AddSlot, Command::AddFixing,
+                         Command::AddBlock, Command::AddBacking};
 const MenuItem kHelp[] = {Command::KeysPage, Command::WhatsThis, K::Separator, Command::About};
 
 const MenuEntry kMenus[] = {

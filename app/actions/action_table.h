@@ -38,6 +38,8 @@ enum class Command {
     BoxOutline,
     AddHole,
     AddSlot,
+    AddFixing,
+    AddTie,
     AddBlock,
     AddBacking,
     KeysPage,

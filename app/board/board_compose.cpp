@@ -1,5 +1,8 @@
 #include "app/board/board_private.h"
 #include "app/document/plan_document.h"
+#include "app/text/texts.h"
+
+#include "core/plan/catalogue.h"
 
 #include <algorithm>
 #include <cmath>
@@ -35,19 +38,61 @@ void BoardWidget::Private::compose()
     const PlacedView* before = scene.placed(held);
     const bool wasPlaced = before != nullptr;
     const Point origin = wasPlaced ? before->origin : Point{};
-    scene = BoardScene(boardSheet(document.plan(), document.layout(), options(paper)));
+    scene = BoardScene(boardSheet(shownPlan(), shownLayout(), options(paper)));
     const PlacedView* after = scene.placed(held);
     if (wasPlaced && after) transform.pan(transform.toWidget(origin) - transform.toWidget(after->origin));
 
-    handles = placedHandles(scene, document.plan(), document.layout());
-    rule->setStations(document.layout().stations, document.style());
+    handles = placedHandles(scene, shownPlan(), shownLayout());
+    rule->setStations(shownLayout().stations, document.style());
     cache.drop();
     placeBars();
     transformed();
 }
 
+const Plan& BoardWidget::Private::shownPlan() const
+{
+    return preview ? preview->plan : document.plan();
+}
+
+const Layout& BoardWidget::Private::shownLayout() const
+{
+    return preview ? preview->layout : document.layout();
+}
+
+void BoardWidget::Private::startPreview()
+{
+    if (!wanted || session.pressed() || document.dragging()) return;
+    std::size_t points = 0;
+    for (const PlacedArtPtr& art : document.layout().art)
+        points += pointsOf(art->cut);
+    if (points > kQuickPoints) return;
+    auto next = applyEdits(document.plan(), wanted->edits);
+    if (!next) return;
+    Preview shownThen;
+    shownThen.layout = derive(*next, &previewCache);
+    shownThen.plan = std::move(next).value();
+    //: over the drawing: what a proposed change would do
+    shownThen.words = BoardWidget::tr("Preview: %1").arg(shown(wanted->label, document.style()));
+    preview = std::move(shownThen);
+    compose();
+    board.update();
+}
+
+void BoardWidget::Private::stopPreview()
+{
+    wanted.reset();
+    pause.stop();
+    if (!preview) return;
+    preview.reset();
+    compose();
+    board.update();
+}
+
 void BoardWidget::Private::documentChanged()
 {
+    wanted.reset();
+    pause.stop();
+    preview.reset();
     if (!document.dragging()) places.clear();
     compose();
     // Something has grown out of sight while everything was to be seen.

@@ -41,6 +41,7 @@ void BoardWidget::Private::paint(QPainter& painter)
     paintPlaces(painter, places, scene, transform, colours);
     paintHandles(painter, handles, selected(), transform, colours);
     paintMarkSpots(painter, marks, board.palette(), colours);
+    if (preview) paintTag(painter, preview->words, canvas.topLeft(), canvas, board.palette());
     if (session.dragging()) paintTag(painter, tag, pointer, canvas, board.palette());
     if (board.hasFocus()) {
         painter.setPen(QPen(board.palette().color(QPalette::Highlight), 2));

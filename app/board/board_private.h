@@ -41,6 +41,10 @@ public:
     void transformed();        ///< after every pan and zoom
     void placeBars();
     std::string selected() const;
+    const Plan& shownPlan() const;  ///< the one that is only looked at, otherwise the document's
+    const Layout& shownLayout() const;
+    void startPreview();
+    void stopPreview();
     /// How the sheet is painted at present; place() gives widget coordinates.
     PaintLook look() const;
     void announceParts();
@@ -98,6 +102,17 @@ public:
     bool pressedOnPaper = false;
     bool spaceHeld = false;
     QString tag;
+
+    /// A plan that is only looked at.
+    struct Preview {
+        Plan plan;
+        Layout layout;
+        QString words;
+    };
+    std::optional<Preview> preview;
+    std::optional<Remedy> wanted;  ///< to be shown when the pointer has rested a moment
+    QTimer pause;
+    PlacedArtCache previewCache;
 
     StationRule* rule;
     BridgeLaneBar* lane;

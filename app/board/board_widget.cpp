@@ -29,6 +29,8 @@ BoardWidget::Private::Private(BoardWidget& widget, PlanDocument& plan)
       lane(new BridgeLaneBar(plan, &widget)),
       editor(new DimensionEditor(plan, &widget))
 {
+    pause.setSingleShot(true);
+    QObject::connect(&pause, &QTimer::timeout, &board, [this] { startPreview(); });
     rest.setSingleShot(true);
     rest.setInterval(kRest_ms);
 }
@@ -178,6 +180,23 @@ void BoardWidget::showPlacesClose(const std::vector<Place>& places)
     d->transform.fit(near, canvas(), kZoomStepMargin);
     d->transformed();
     update();
+}
+
+void BoardWidget::showPreview(const Remedy& remedy)
+{
+    constexpr int kPause = 150;  // ms: a pointer that only passes shows nothing
+    d->wanted = remedy;
+    d->pause.start(kPause);
+}
+
+void BoardWidget::endPreview()
+{
+    d->stopPreview();
+}
+
+bool BoardWidget::previewing() const
+{
+    return d->preview.has_value();
 }
 
 const BoardScene& BoardWidget::scene() const

@@ -38,6 +38,13 @@ public:
     /// The same, and comes so near that small places can be seen.
     void showPlacesClose(const std::vector<Place>& places);
 
+    /// Shows what the remedy would do, a moment later, until endPreview() or the next change of the plan. Not
+    /// while something is dragged, and not for drawings too large to be mended at once: the window must not
+    /// wait.
+    void showPreview(const Remedy& remedy);
+    void endPreview();
+    bool previewing() const;
+
     /// What lies on the board, and how.
     const BoardScene& scene() const;
     const ViewTransform& transform() const;

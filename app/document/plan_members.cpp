@@ -1,8 +1,23 @@
 #include "app/document/plan_members.h"
 
+#include "core/layout/art_place.h"
+
 #include <utility>
 
 namespace lidwright {
+
+namespace {
+
+/// Takes a drawing out with its ties; the ties of later drawings follow their drawings' numbers.
+void takeDrawing(Plan& plan, int index)
+{
+    plan.art.erase(plan.art.begin() + index);
+    std::erase_if(plan.ties, [index](const TieSpot& tie) { return tie.art == index + 1; });
+    for (TieSpot& tie : plan.ties)
+        if (tie.art > index + 1) --tie.art;
+}
+
+}  // namespace
 
 std::optional<PartMember> partMember(const QString& partKey)
 {
@@ -18,6 +33,8 @@ int memberCount(const Plan& plan, const QString& list)
 {
     if (list == QLatin1String("art")) return static_cast<int>(plan.art.size());
     if (list == QLatin1String("hole")) return static_cast<int>(plan.holes.size());
+    if (list == QLatin1String("tie")) return static_cast<int>(plan.ties.size());
+    if (list == QLatin1String("fixing")) return static_cast<int>(plan.fixings.size());
     if (list == QLatin1String("block")) return static_cast<int>(plan.blocks.size());
     if (list == QLatin1String("backing")) return static_cast<int>(plan.backingLayers.size());
     return 0;
@@ -36,7 +53,11 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey)
     if (!member || member->index >= memberCount(plan, member->list)) return std::nullopt;
     Plan next = plan;
     if (member->list == QLatin1String("art"))
-        next.art.erase(next.art.begin() + member->index);
+        takeDrawing(next, member->index);
+    else if (member->list == QLatin1String("tie"))
+        next.ties.erase(next.ties.begin() + member->index);
+    else if (member->list == QLatin1String("fixing"))
+        next.fixings.erase(next.fixings.begin() + member->index);
     else if (member->list == QLatin1String("hole"))
         next.holes.erase(next.holes.begin() + member->index);
     else if (member->list == QLatin1String("backing"))
@@ -60,6 +81,28 @@ std::optional<Plan> withBlock(const Plan& plan)
     if (static_cast<int>(plan.blocks.size()) >= kMostPieces) return std::nullopt;
     Plan next = plan;
     next.blocks.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withFixing(const Plan& plan)
+{
+    if (static_cast<int>(plan.fixings.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.fixings.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withTie(const Plan& plan, const Layout& layout, const QString& selectedPart)
+{
+    if (static_cast<int>(plan.ties.size()) >= kMostPieces || plan.art.empty()) return std::nullopt;
+    const auto member = partMember(selectedPart);
+    int art = 0;
+    if (member && member->list == QLatin1String("art")) art = member->index;
+    if (member && member->list == QLatin1String("tie") && member->index < memberCount(plan, member->list))
+        art = plan.ties[static_cast<std::size_t>(member->index)].art - 1;
+    if (art < 0 || art >= static_cast<int>(plan.art.size())) art = 0;
+    Plan next = plan;
+    next.ties.push_back(suggestedTie(plan, layout, static_cast<std::size_t>(art)));
     return next;
 }
 

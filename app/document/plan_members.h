@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/layout/layout.h"
 #include "core/plan/plan.h"
 
 #include <QString>
@@ -16,7 +17,7 @@ struct PartMember {
 
 /// The member that a part key names, or nothing where it names no list member ("bridge").
 std::optional<PartMember> partMember(const QString& partKey);
-/// How many members the list "art", "hole", "block" or "backing" has; 0 for other words.
+/// How many members the list "art", "tie", "hole", "fixing", "block" or "backing" has; 0 for other words.
 int memberCount(const Plan& plan, const QString& list);
 /// Whether the plan has this part: every part that is no list member, and members that exist.
 bool hasPart(const Plan& plan, const QString& partKey);
@@ -26,6 +27,12 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey);
 /// The plan with one more hole of this kind, or one more block; nothing when the list is full.
 std::optional<Plan> withHole(const Plan& plan, HoleKind kind);
 std::optional<Plan> withBlock(const Plan& plan);
+/// The plan with one more hole for a screw or pin in the lid; nothing when the list is full.
+std::optional<Plan> withFixing(const Plan& plan);
+/// The plan with one more tie, in the drawing that is selected (itself or by one of its ties) or else the
+/// first, over the narrowest way to a piece that drops out; nothing when the list is full or there is no
+/// drawing.
+std::optional<Plan> withTie(const Plan& plan, const Layout& layout, const QString& selectedPart);
 /// The plan with one more layer of backing under the others; nothing when the list is full.
 std::optional<Plan> withBackingLayer(const Plan& plan);
 /// The plan with one more drawing; nothing when the list is full.

@@ -13,6 +13,8 @@
 #include <QMouseEvent>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lidwright {
 namespace {
 
@@ -145,16 +147,32 @@ void FindingCard::rebuildButtons(const UnitStyle& style)
         for (std::size_t i = 0; i < labels.size(); ++i) {
             auto* button = new WrappingButton(unbroken(labels[i]), this);
             button->setAccessibleName(labels[i]);
-            button->setToolTip(tr("Applies this way out; it can be undone"));
+            button->setToolTip(
+                tr("Shown on the board while pointed at; pressed, it is applied and can be undone"));
             connect(button, &WrappingButton::clicked, this, [this, i] {
                 if (i < m_finding.remedies.size()) Q_EMIT remedyChosen(Remedy(m_finding.remedies[i]));
             });
+            button->installEventFilter(this);
             m_lines->addWidget(button);
             m_buttons.push_back(button);
         }
     }
     for (WrappingButton* button : m_buttons)
         button->setEnabled(true);
+}
+
+bool FindingCard::eventFilter(QObject* watched, QEvent* event)
+{
+    const auto at = std::find(m_buttons.begin(), m_buttons.end(), watched);
+    if (at != m_buttons.end()) {
+        const auto index = static_cast<std::size_t>(at - m_buttons.begin());
+        const QEvent::Type type = event->type();
+        if ((type == QEvent::Enter || type == QEvent::FocusIn) && (*at)->isEnabled() &&
+            index < m_finding.remedies.size())
+            Q_EMIT remedyPointed(Remedy(m_finding.remedies[index]));
+        if (type == QEvent::Leave || type == QEvent::FocusOut || type == QEvent::Hide) Q_EMIT remedyLeft();
+    }
+    return QFrame::eventFilter(watched, event);
 }
 
 void FindingCard::setCurrent(bool current)

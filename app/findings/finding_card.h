@@ -33,6 +33,8 @@ public:
 Q_SIGNALS:
     void chosen();  ///< by mouse, Enter or the space bar
     void remedyChosen(const Remedy& remedy);
+    void remedyPointed(const Remedy& remedy);  ///< by pointer or keyboard: it may be shown
+    void remedyLeft();
     void stepWanted(int direction);  ///< arrow keys: -1 up, 1 down; -2 first, 2 last
 
 protected:
@@ -42,6 +44,7 @@ protected:
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void rebuildButtons(const UnitStyle& style);

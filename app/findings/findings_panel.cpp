@@ -88,6 +88,8 @@ FindingCard* FindingsPanel::makeCard()
     connect(card, &FindingCard::chosen, this, [this, card] { choose(card); });
     connect(card, &FindingCard::stepWanted, this, [this, card](int direction) { step(card, direction); });
     connect(card, &FindingCard::remedyChosen, this, &FindingsPanel::apply);
+    connect(card, &FindingCard::remedyPointed, this, &FindingsPanel::previewWanted);
+    connect(card, &FindingCard::remedyLeft, this, &FindingsPanel::previewDone);
     return card;
 }
 

@@ -29,6 +29,9 @@ public:
 
 Q_SIGNALS:
     void placesWanted(const std::vector<Place>& places);  ///< show these on the board
+    /// A remedy is pointed at: show what it would do.
+    void previewWanted(const Remedy& remedy);
+    void previewDone();
 
 private:
     void refresh();

@@ -28,7 +28,7 @@ PartsPanel::PartsPanel(PlanDocument& document, QWidget* parent)
 {
     auto* addButton = new QPushButton(tr("Add"));
     addButton->setAccessibleName(tr("Add a part"));
-    addButton->setToolTip(tr("Add artwork, a hole, a block or a layer of backing"));
+    addButton->setToolTip(tr("Add artwork, a tie, a hole, a block or a layer of backing"));
     auto* menu = new QMenu(addButton);
     for (const PartInfo& part : parts()) {
         if (!part.list) continue;
@@ -38,7 +38,7 @@ PartsPanel::PartsPanel(PlanDocument& document, QWidget* parent)
         menu->addAction(label, this, [this, word] { add(word); });
     }
     addButton->setMenu(menu);
-    m_remove->setToolTip(tr("Take the selected artwork, hole, block or layer out of the plan"));
+    m_remove->setToolTip(tr("Take the selected artwork, tie, hole, block or layer out of the plan"));
     for (QPushButton* button : {addButton, m_remove})
         button->setAutoDefault(false);
 
@@ -96,7 +96,10 @@ void PartsPanel::add(const QString& word)
     }
     commitPending();
     const Plan& plan = m_document.plan();
-    const std::optional<Plan> next = word == QLatin1String("hole")      ? withHole(plan, HoleKind::Circle)
+    const std::optional<Plan> next = word == QLatin1String("hole")     ? withHole(plan, HoleKind::Circle)
+                                     : word == QLatin1String("fixing") ? withFixing(plan)
+                                     : word == QLatin1String("tie")
+                                         ? withTie(plan, m_document.layout(), m_document.selectedPart())
                                      : word == QLatin1String("backing") ? withBackingLayer(plan)
                                                                         : withBlock(plan);
     if (!next) return;

@@ -147,6 +147,18 @@ void MainWindow::wireAdd()
         addStructure(withHole(m_document.plan(), HoleKind::Slot),
                      next("hole", m_document.plan().holes.size()), tr("Add a slot"));
     });
+    on(Command::AddFixing, [this, next] {
+        addStructure(withFixing(m_document.plan()), next("fixing", m_document.plan().fixings.size()),
+                     tr("Add a hole for a screw or pin"));
+    });
+    on(Command::AddTie, [this, next] {
+        if (m_document.plan().art.empty()) {
+            m_notices->show(tr("A tie belongs to artwork: add a drawing first."), QStringLiteral("ties"));
+            return;
+        }
+        addStructure(withTie(m_document.plan(), m_document.layout(), m_document.selectedPart()),
+                     next("tie", m_document.plan().ties.size()), tr("Add a tie"));
+    });
     on(Command::AddBlock, [this, next] {
         addStructure(withBlock(m_document.plan()), next("block", m_document.plan().blocks.size()),
                      tr("Add a block"));
@@ -172,6 +184,8 @@ void MainWindow::wireViews()
         m_parts->focusParameter(QString::fromStdString(parameters.front().key()));
     });
     connect(m_findings, &FindingsPanel::placesWanted, m_board, &BoardWidget::showPlaces);
+    connect(m_findings, &FindingsPanel::previewWanted, m_board, &BoardWidget::showPreview);
+    connect(m_findings, &FindingsPanel::previewDone, m_board, &BoardWidget::endPreview);
     connect(m_steps, &FirstSteps::wanted, this,
             [this](FirstSteps::Step step) { goToStep(static_cast<int>(step)); });
     connect(m_steps, &FirstSteps::finished, this, [this] { showFirstSteps(false); });

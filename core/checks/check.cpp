@@ -113,12 +113,13 @@ const char* word(Bound bound)
 
 std::span<const Check* const> allChecks()
 {
-    static const std::array kAll{
-        &kBridgeArt,      &kBridgeSeat,      &kSaddleScale,      &kNeckBlank,    &kNeckWidth,
-        &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid, &kNeckCrosses,  &kOpeningWidth,
-        &kOpeningHeight,  &kOpeningUnder,    &kOpeningBeside,    &kOpeningStrip, &kNeckBlocks,
-        &kOpeningsLineUp, &kArtField,        &kLidMaterial,      &kArtThin,      &kArtDropOuts,
-        &kArtKerf,        &kBackingFit,      &kBackingOpen,      &kArtOverNeck,  &kStringPath};
+    static const std::array kAll{&kBridgeArt,     &kBridgeSeat,     &kSaddleScale,     &kNeckBlank,
+                                 &kNeckWidth,     &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid,
+                                 &kNeckCrosses,   &kOpeningWidth,   &kOpeningHeight,   &kOpeningUnder,
+                                 &kOpeningBeside, &kOpeningStrip,   &kNeckBlocks,      &kOpeningsLineUp,
+                                 &kArtField,      &kLidMaterial,    &kArtThin,         &kArtDropOuts,
+                                 &kArtTies,       &kLidFixings,     &kArtKerf,         &kBackingFit,
+                                 &kBackingOpen,   &kArtOverNeck,    &kStringPath};
     return kAll;
 }
 

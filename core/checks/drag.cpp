@@ -1,5 +1,6 @@
 #include "core/checks/handles.h"
 #include "core/checks/judging.h"
+#include "core/layout/art_place.h"
 
 #include <algorithm>
 #include <cmath>
@@ -228,6 +229,21 @@ Drag artTurn(const Job& job)
             {"Turn artwork to %1", {Measure{turn, Quantity::Angle}}}};
 }
 
+/// The way on the lid becomes one on the drawing: a tie is turned, mirrored and scaled with it.
+Drag tieMove(const Job& job)
+{
+    const TieSpot& tie = job.plan.ties[memberIndex(job.handle.part)];
+    const auto art = static_cast<std::size_t>(tie.art - 1);
+    if (art >= job.plan.art.size()) return {};
+    const ArtPiece& piece = job.plan.art[art];
+    const Point place = onDrawing(piece, onLid(piece, {tie.x, tie.y}) + (job.to - job.handle.at));
+    const double x = inRange(job.plan, job.handle.part + ".x", place.x);
+    const double y = inRange(job.plan, job.handle.part + ".y", place.y);
+    return {{{job.handle.part + ".x", x}, {job.handle.part + ".y", y}},
+            "",
+            {"Move tie to %1 along and %2 up its drawing", {mm(x), mm(y)}}};
+}
+
 Drag holeSize(const Job& job)
 {
     const SoundHole& hole = job.plan.holes[memberIndex(job.handle.part)];
@@ -299,6 +315,12 @@ Drag drag(const Plan& start, const Layout& startLayout, const Handle& handle, Po
         return freeMove(job, hole.x, hole.y,
                         "Move hole to %1 from the head-end wall, %2 off the centre line");
     }
+    if (handle.part.starts_with("fixing.")) {
+        const LidFixing& hole = start.fixings[memberIndex(handle.part)];
+        return freeMove(job, hole.x, hole.y,
+                        "Move hole to %1 from the head-end wall, %2 off the centre line");
+    }
+    if (handle.part.starts_with("tie.")) return tieMove(job);
     if (handle.part.starts_with("block.")) return blockMove(job);
     return {};
 }

@@ -66,6 +66,15 @@ std::vector<Handle> topHandles(const Plan& plan, const Layout& l, View view)
         add(out, part + ".size", part, "Size of the hole", view,
             {plan.holes[i].x, plan.holes[i].y + plan.holes[i].width / 2}, HandleMotion::AlongY);
     }
+    for (std::size_t i = 0; i < plan.fixings.size(); ++i) {
+        const std::string part = numbered("fixing", i);
+        add(out, part + ".move", part, "Hole for a screw or pin", view,
+            {plan.fixings[i].x, plan.fixings[i].y}, HandleMotion::Free, false);
+    }
+    for (std::size_t i = 0; i < l.ties.size(); ++i) {
+        const std::string part = numbered("tie", i);
+        add(out, part + ".move", part, "Tie", view, l.ties[i].at, HandleMotion::Free, false);
+    }
     for (std::size_t i = 0; i < plan.blocks.size(); ++i) {
         const bool onEnd = plan.blocks[i].wall == BoxWall::HeadEnd || plan.blocks[i].wall == BoxWall::TailEnd;
         for (const BlockLayout& b : l.blocks)

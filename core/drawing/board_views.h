@@ -20,6 +20,8 @@ void drawStationDimensions(ViewPen& pen, const ViewInput& in);
 /// The dimensions of the part that is selected, as far as they are not shown anyway.
 void drawSelectedDimensions(ViewPen& pen, const ViewInput& in);
 
+/// Holes for screws and pins, and ties at picked places.
+void drawFixingsAndTies(ViewPen& pen, const ViewInput& in);
 /// Where wood was given back to the artwork's cuts.
 void drawAddedWood(ViewPen& pen, const Layout& layout);
 /// The places that are too thin, each with its number in the table of thin places.

@@ -28,7 +28,7 @@ struct CutJob {
     bool lidOutline = true;
     bool marks = true;      ///< centre line, bridge, neck edges and words, on the layer that is not cut
     bool checkLine = true;  ///< 100 mm to measure, on the layer that is not cut
-    std::vector<AlignmentHole> alignment;
+    std::vector<AlignmentHole> alignment;  ///< besides the plan's own holes for screws and pins
 
     bool operator==(const CutJob&) const = default;
 };

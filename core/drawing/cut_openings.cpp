@@ -159,14 +159,18 @@ private:
     void addAlignment()
     {
         const SegmentTree cut(m_out.cut.rings);
-        for (const AlignmentHole& hole : m_job.alignment) {
+        std::vector<AlignmentHole> holes = m_job.alignment;
+        for (const LidFixing& hole : m_plan.fixings)
+            holes.push_back({{hole.x, hole.y}, hole.diameter});
+        for (const AlignmentHole& hole : holes) {
             const double radius = hole.diameter / 2;
             const bool free =
                 m_edge.holds(hole.at) && !m_edge.meets(hole.at, radius) && clearOf(cut, hole.at, radius);
             if (free)
                 m_out.alignment.push_back({hole.at, radius});
             else
-                say("The alignment hole at x %1, y %2 meets an opening or the lid's edge and is left out.",
+                say("The hole for a screw or pin at x %1, y %2 meets an opening or the lid's edge and is "
+                    "left out.",
                     {mm(hole.at.x), mm(hole.at.y)});
         }
     }

@@ -5,6 +5,9 @@
 namespace lidwright {
 namespace {
 
+/// A tie that bridges nothing is marked by a cross, mm to each side.
+constexpr double kTieCross = 2;
+
 struct Shown {
     const Ring* ring;
     std::size_t piece;
@@ -41,6 +44,24 @@ void drawCutOuts(ViewPen& pen, const ViewInput& in)
     for (std::size_t i = 0; i < layout.holes.size(); ++i)
         pen.area("hole." + std::to_string(i + 1), "holes", layout.holes[i], FillKind::CutThrough,
                  LineKind::Visible);
+}
+
+void drawFixingsAndTies(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& layout = in.layout;
+    const FillKind wood = lidWood(in.plan);
+    for (std::size_t i = 0; i < layout.fixings.size(); ++i)
+        pen.area("fixing." + std::to_string(i + 1), "fixings", layout.fixings[i], FillKind::CutThrough,
+                 LineKind::Visible);
+    for (std::size_t i = 0; i < layout.ties.size(); ++i) {
+        const std::string part = "tie." + std::to_string(i + 1);
+        const TieLayout& tie = layout.ties[i];
+        if (!tie.outline.empty())
+            pen.area(part, "ties", tie.over, wood, LineKind::Narrow);
+        else
+            for (const Point arm : {Point{kTieCross, 0}, Point{0, kTieCross}})
+                pen.line(part, "ties", {tie.at - arm, tie.at + arm}, LineKind::Visible);
+    }
 }
 
 }  // namespace lidwright

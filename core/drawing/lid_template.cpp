@@ -37,6 +37,8 @@ void drawCuts(ViewPen& pen, const ViewInput& in)
                 pen.outline("art." + std::to_string(i + 1), "artwork", ring, LineKind::Cut);
     for (std::size_t i = 0; i < l.holes.size(); ++i)
         pen.outline("hole." + std::to_string(i + 1), "holes", l.holes[i], LineKind::Cut);
+    for (std::size_t i = 0; i < l.fixings.size(); ++i)
+        pen.outline("fixing." + std::to_string(i + 1), "fixings", l.fixings[i], LineKind::Cut);
     pen.outline("lid", "outline", l.lidOutline, LineKind::Cut);
 }
 
@@ -53,12 +55,14 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
     pen.line("lid", "centre", {{lid.minX - 4, 0}, {lid.maxX + 4, 0}}, LineKind::Centre);
     if (l.neckY != 0)
         pen.line("neck", "centre", {{lid.minX - 4, l.neckY}, {lid.maxX + 4, l.neckY}}, LineKind::Centre);
-    for (std::size_t i = 0; i < in.plan.holes.size(); ++i) {
-        const Point c{in.plan.holes[i].x, in.plan.holes[i].y};
-        const std::string part = "hole." + std::to_string(i + 1);
+    const auto cross = [&](const std::string& part, Point c) {
         pen.line(part, "centre", {{c.x - kCross, c.y}, {c.x + kCross, c.y}}, LineKind::Narrow);
         pen.line(part, "centre", {{c.x, c.y - kCross}, {c.x, c.y + kCross}}, LineKind::Narrow);
-    }
+    };
+    for (std::size_t i = 0; i < in.plan.holes.size(); ++i)
+        cross("hole." + std::to_string(i + 1), {in.plan.holes[i].x, in.plan.holes[i].y});
+    for (std::size_t i = 0; i < in.plan.fixings.size(); ++i)
+        cross("fixing." + std::to_string(i + 1), {in.plan.fixings[i].x, in.plan.fixings[i].y});
     const bool rectangle = in.plan.box.shape == BoxShape::Rectangle;
     const Point edge = farthest(l.lidOutline, {0, 1}, {1, 0});
     const double inset = std::max(in.plan.lid.edgeMargin / 2, 3.0);
@@ -123,6 +127,9 @@ std::vector<NoteLine> notes(const ViewInput& in)
         engraved = engraved || (art && !art->engraved.empty());
     }
     if (cut) out.push_back({"Cut-outs: saw inside the line, leave the line. No kerf is taken off.", 2.5});
+    if (!l.fixings.empty())
+        out.push_back(
+            {"Small round holes with a cross: drill for screws and pins; back the wood, clamp it.", 2.5});
     if (engraved) out.push_back({"Hatched: engraved, not cut through.", 2.5});
     out.push_back(
         {"Broken lines are not cut: dashed, the neck underneath; double-dotted, bridge and edge margin; "

@@ -50,6 +50,16 @@ public:
                             -(h.width / 2 + m_away), key + ".length");
     }
 
+    void fixing(std::size_t i)
+    {
+        const LidFixing& h = m_in.plan.fixings[i];
+        const std::string key = m_in.options.selected;
+        placeOf({h.x, h.y}, key + ".x", key + ".y");
+        const Point half{0, h.diameter / 2};
+        m_pen.dimension(key, Point{h.x, h.y} - half, Point{h.x, h.y} + half, -(h.diameter / 2 + m_away),
+                        key + ".diameter");
+    }
+
     void art(std::size_t i)
     {
         const std::string key = m_in.options.selected;
@@ -135,6 +145,8 @@ void drawSelectedDimensions(ViewPen& pen, const ViewInput& in)
     };
     if (const int i = member("hole", in.plan.holes.size()); i >= 0)
         selected.hole(static_cast<std::size_t>(i));
+    if (const int i = member("fixing", in.plan.fixings.size()); i >= 0)
+        selected.fixing(static_cast<std::size_t>(i));
     if (const int i = member("art", in.plan.art.size()); i >= 0) selected.art(static_cast<std::size_t>(i));
     if (const int i = member("block", in.plan.blocks.size()); i >= 0)
         selected.block(static_cast<std::size_t>(i));

@@ -18,6 +18,7 @@ void drawBody(ViewPen& pen, const ViewInput& in)
     drawCutOuts(pen, in);
     drawBackingSeen(pen, l);
     drawAddedWood(pen, l);
+    drawFixingsAndTies(pen, in);
     for (const Ring& ring : l.backing.outline.rings)
         pen.outline("backing-fit", "hidden", ring, LineKind::Hidden);
     for (const Ring& ring : l.artField.rings)

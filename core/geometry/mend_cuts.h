@@ -3,8 +3,16 @@
 #include "core/base/result.h"
 #include "core/geometry/narrow_places.h"
 #include "core/geometry/region.h"
+#include "core/geometry/segment_tree.h"
+
+#include <optional>
 
 namespace lidwright {
+
+/// Wood is added this much wider than asked, mm: chords of the rounded ends and the grid take a little off.
+inline constexpr double kMendSpare = 0.01;
+/// Chords of the added wood's round ends, mm.
+inline constexpr double kMendRoundness = 0.002;
 
 /// A cut region after wood was given back to it.
 struct MendedCuts {
@@ -15,6 +23,9 @@ struct MendedCuts {
     /// closed a cut and so made another.
     bool complete = true;
 };
+
+/// `cut` less `wood`. Rings that lie clear of it come back as they were, to the bit.
+Region cutWithout(const Region& cut, const Region& wood);
 
 /// The wood about the cuts as though it went on for ever: a frame wide enough that nothing up to `width` mm
 /// is found between the cuts and its rim, less the cuts.
@@ -36,5 +47,17 @@ Result<MendedCuts> strengthened(const Region& cut, double width, const NarrowCan
 /// each further one at the narrowest place at least half a share of the full turn away from the others, seen
 /// from the middle of the piece. Pieces inside of pieces are held each by its own ties.
 MendedCuts tied(const Region& cut, int count, double width);
+
+/// Where tied() would put the first tie of the largest piece that drops out: the middle of the way over the
+/// cut where it is narrowest. Nothing where nothing drops out.
+std::optional<Point> firstTiePlace(const Region& cut);
+
+/// How far a picked place may lie from the nearest edge of a cut to be meant for it, mm.
+inline constexpr double kTieReach = 20;
+
+/// A tie, `width` mm wide (above 0), across the cut at a picked place: a rectangle over the shortest straight
+/// way over the cut that begins at the edge's point nearest to `place` and leaves it at no more than 60
+/// degrees from square. Empty where no cut is within kTieReach.
+Ring tieAcross(const Region& cut, const SegmentTree& edges, Point place, double width);
 
 }  // namespace lidwright

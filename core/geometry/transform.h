@@ -31,4 +31,16 @@ constexpr Transform operator*(const Transform& outer, const Transform& inner)
             outer.a * inner.e + outer.c * inner.f + outer.e, outer.b * inner.e + outer.d * inner.f + outer.f};
 }
 
+/// The map that undoes `map`, whose determinant must not be 0.
+constexpr Transform inverse(const Transform& map)
+{
+    const double k = 1 / map.determinant();
+    return {k * map.d,
+            -k * map.b,
+            -k * map.c,
+            k * map.a,
+            k * (map.c * map.f - map.d * map.e),
+            k * (map.b * map.e - map.a * map.f)};
+}
+
 }  // namespace lidwright

@@ -1,5 +1,7 @@
 #include "core/layout/art_place.h"
 
+#include "core/geometry/mend_cuts.h"
+
 #include <cmath>
 
 namespace lidwright {
@@ -54,6 +56,35 @@ Point freePlace(const Plan& plan, const Layout& layout)
         }
     }
     return best;
+}
+
+Transform placementOf(const ArtPiece& piece)
+{
+    return Transform::translation(piece.x, piece.y) * Transform::rotation(radians(piece.turn)) *
+           Transform::scaling(piece.mirrored ? -1 : 1, 1);
+}
+
+Point onLid(const ArtPiece& piece, Point onDrawing)
+{
+    return placementOf(piece)(piece.scale * onDrawing);
+}
+
+Point onDrawing(const ArtPiece& piece, Point onLid)
+{
+    return (1 / piece.scale) * inverse(placementOf(piece))(onLid);
+}
+
+TieSpot suggestedTie(const Plan& plan, const Layout& layout, std::size_t art)
+{
+    TieSpot spot;
+    spot.art = static_cast<int>(art) + 1;
+    spot.width = plan.cutter.tieWidth;
+    if (const auto place = firstTiePlace(layout.art[art]->cut)) {
+        const Point own = onDrawing(plan.art[art], *place);
+        spot.x = own.x;
+        spot.y = own.y;
+    }
+    return spot;
 }
 
 }  // namespace lidwright

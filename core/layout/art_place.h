@@ -10,4 +10,14 @@ namespace lidwright {
 /// part). The middle of the body where nothing is free.
 Point freePlace(const Plan& plan, const Layout& layout);
 
+/// From a drawing at its true size (scaled already) to the lid.
+Transform placementOf(const ArtPiece& piece);
+/// A place of a drawing, at the size that the file gave, on the lid; and back.
+Point onLid(const ArtPiece& piece, Point onDrawing);
+Point onDrawing(const ArtPiece& piece, Point onLid);
+
+/// A tie for the drawing with this index: over the narrowest way to its largest piece that drops out or,
+/// where none does, in the drawing's middle.
+TieSpot suggestedTie(const Plan& plan, const Layout& layout, std::size_t art);
+
 }  // namespace lidwright

@@ -1,6 +1,8 @@
 #include "core/layout/layout.h"
 
+#include "core/layout/art_place.h"
 #include "core/layout/body_layout.h"
+#include "core/layout/mend_lid.h"
 
 #include <algorithm>
 #include <cmath>
@@ -160,6 +162,47 @@ void layoutHoles(const Plan& plan, Layout& out)
     }
 }
 
+void layoutFixings(const Plan& plan, Layout& out)
+{
+    for (const LidFixing& hole : plan.fixings)
+        out.fixings.push_back(circleRing({hole.x, hole.y}, hole.diameter / 2));
+}
+
+/// A tie's rectangle without `by` mm of its length, half of it at each end. Its first and third edge run
+/// along it.
+Ring shortened(const Ring& tie, double by)
+{
+    const Point along = tie[1] - tie[0];
+    const Point cut = (0.5 * by / std::max(length(along), 1e-9)) * along;
+    return {tie[0] + cut, tie[1] - cut, tie[2] - cut, tie[3] + cut};
+}
+
+void layoutArt(const Plan& plan, PlacedArtCache& cache, Layout& out)
+{
+    out.ties.resize(plan.ties.size());
+    for (std::size_t i = 0; i < plan.art.size(); ++i) {
+        std::vector<TieSpot> picked;
+        std::vector<std::size_t> which;
+        for (std::size_t k = 0; k < plan.ties.size(); ++k)
+            if (plan.ties[k].art == static_cast<int>(i) + 1) {
+                picked.push_back(plan.ties[k]);
+                which.push_back(k);
+            }
+        out.art.push_back(cache.place(plan.art[i], plan.cutter.tieWidth, picked));
+        for (std::size_t k = 0; k < which.size(); ++k) {
+            const TieSpot& spot = picked[k];
+            const std::vector<Ring>& outlines = out.art.back()->ties;
+            TieLayout& tie = out.ties[which[k]];
+            tie.at = onLid(plan.art[i], {spot.x, spot.y});
+            if (k >= outlines.size() || outlines[k].empty()) continue;
+            tie.outline = outlines[k];
+            // Without the ends that reach into the wood.
+            tie.over = shortened(tie.outline, spot.width);
+        }
+    }
+    out.art = mendedAcrossLid(plan, out);
+}
+
 Ring uprightRing(double x0, double x1, double y0, double y1)
 {
     return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
@@ -237,12 +280,12 @@ Layout derive(const Plan& plan, PlacedArtCache* cache)
     layoutFretboard(plan, out);
     layoutBridge(plan, out);
     layoutHoles(plan, out);
+    layoutFixings(plan, out);
     layoutBlocks(plan, out);
     PlacedArtCache own;
     out.memo = (cache != nullptr ? *cache : own).memo();
     out.quick = cache != nullptr && cache->quick();
-    for (const ArtPiece& piece : plan.art)
-        out.art.push_back((cache != nullptr ? *cache : own).place(piece, plan.cutter.tieWidth));
+    layoutArt(plan, cache != nullptr ? *cache : own, out);
     out.backing = backingLayout(plan, out);
     layoutStations(out);
     return out;

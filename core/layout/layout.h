@@ -38,6 +38,8 @@ struct PlacedArt {
     Region added;   ///< wood given back to the drawing's cuts by strengthening and ties
     int strengthenedPlaces = 0;
     int tiedPieces = 0;
+    /// Of the ties at picked places, in the order of the plan; empty where one bridges nothing.
+    std::vector<Ring> ties;
     std::string mendProblem;  ///< why it could not be mended, or not wholly; empty where it is as asked
     std::shared_ptr<const ArtNarrow> narrow;  ///< of the cuts, in the drawing's frame at true size
     Transform placement;                      ///< of that frame on the lid
@@ -45,6 +47,14 @@ struct PlacedArt {
 /// A drawing at its true size, not yet on the lid.
 struct SizedArt;
 using PlacedArtPtr = std::shared_ptr<const PlacedArt>;
+
+/// A tie at a picked place.
+struct TieLayout {
+    Point at;  ///< the place on the lid
+    /// Of the wood left across the cut, reaching into the wood; empty where it bridges nothing.
+    Ring outline;
+    Ring over;  ///< the part of it over what was the cut
+};
 
 /// One end wall where the neck crosses it.
 struct EndWallLayout {
@@ -92,6 +102,8 @@ struct Layout {
     std::shared_ptr<LidSearchMemo> memo;  ///< of the session, for narrowPlaces(); may be null
     std::vector<PlacedArtPtr> art;        ///< one per Plan::art, same order
     std::vector<Ring> holes;              ///< one per Plan::holes
+    std::vector<Ring> fixings;            ///< one per Plan::fixings
+    std::vector<TieLayout> ties;          ///< one per Plan::ties
 
     // Neck.
     double nutX = 0;
@@ -132,7 +144,9 @@ class PlacedArtCache {
 public:
     PlacedArtCache() : m_memo(std::make_shared<LidSearchMemo>()) {}
 
-    PlacedArtPtr place(const ArtPiece& piece, double tieWidth = Cutter{}.tieWidth);
+    /// `picked`: the ties at picked places of this drawing.
+    PlacedArtPtr place(const ArtPiece& piece, double tieWidth = Cutter{}.tieWidth,
+                       const std::vector<TieSpot>& picked = {});
     const std::shared_ptr<LidSearchMemo>& memo() const { return m_memo; }
     /// While true, as at every step of a drag, drawings of more than kQuickPoints points are not mended,
     /// searched for thin wood or backed anew; what is known of them already is still used.
@@ -143,6 +157,7 @@ private:
     struct Entry {
         ArtPiece piece;
         double tieWidth = 0;
+        std::vector<TieSpot> picked;
         PlacedArtPtr placed;
     };
     struct Areas {
@@ -157,10 +172,12 @@ private:
         double strengthen = 0;
         int ties = 0;
         double tieWidth = 0;
+        std::vector<TieSpot> picked;
         std::shared_ptr<const SizedArt> art;
     };
     std::shared_ptr<const ArtAreas> areasOf(const ArtPiece& piece);
-    std::shared_ptr<const SizedArt> sized(const ArtPiece& piece, double tieWidth);
+    std::shared_ptr<const SizedArt> sized(const ArtPiece& piece, double tieWidth,
+                                          const std::vector<TieSpot>& picked);
 
     std::vector<Entry> m_entries;
     std::vector<Areas> m_areas;

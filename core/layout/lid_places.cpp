@@ -1,7 +1,7 @@
 #include "core/layout/lid_places.h"
 
 #include "core/geometry/mend_cuts.h"
-#include "core/layout/layout.h"
+#include "core/layout/lid_frame.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,38 +9,9 @@
 namespace lidwright {
 namespace {
 
-/// A foot nearer than this to a line stands on it, mm.
-constexpr double kOnLine = 1e-3;
-
-const Ring& frameOf(const Layout& layout)
-{
-    return layout.boxInner.empty() ? layout.lidOutline : layout.boxInner;
-}
-
 Ring boxRing(const Bounds& b)
 {
     return rectangleRing(b.centre(), b.width(), b.height());
-}
-
-/// True when nothing but itself is within `width` of the drawing or of any hole, so that each can be judged
-/// alone. Boxes are compared: a needless search of the whole lid is only slower.
-bool allApart(const Layout& layout, double width)
-{
-    std::vector<Bounds> all;
-    for (const PlacedArtPtr& art : layout.art) {
-        const Bounds b = bounds(art->cut);
-        if (!b.empty()) all.push_back(b);
-    }
-    for (const Ring& hole : layout.holes)
-        all.push_back(bounds(hole));
-    const SegmentTree frame(std::vector<Ring>{frameOf(layout)});
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        const Ring ring = boxRing(all[i]);
-        if (!frame.inside(all[i].centre()) || frame.nearest(ring).distance < width) return false;
-        for (std::size_t j = 0; j < i; ++j)
-            if (all[j].touches(all[i].grown(width))) return false;
-    }
-    return true;
 }
 
 NarrowPlace moved(NarrowPlace place, const Transform& map)
@@ -113,13 +84,50 @@ int drawingAt(const Layout& layout, const NarrowPlace& place)
     for (std::size_t i = 0; i < layout.art.size(); ++i) {
         const SegmentTree& tree = layout.art[i]->cutTree;
         if (tree.empty()) continue;
-        if (tree.nearest(place.footA).distance < kOnLine && tree.nearest(place.footB).distance < kOnLine)
+        if (tree.nearest(place.footA).distance < kOnOutline &&
+            tree.nearest(place.footB).distance < kOnOutline)
             return static_cast<int>(i);
     }
     return -1;
 }
 
 }  // namespace
+
+const Ring& lidFrame(const Layout& layout)
+{
+    return layout.boxInner.empty() ? layout.lidOutline : layout.boxInner;
+}
+
+bool standApart(const Layout& layout, double width)
+{
+    std::vector<Bounds> all;
+    for (const PlacedArtPtr& art : layout.art) {
+        const Bounds b = bounds(art->cut);
+        if (!b.empty()) all.push_back(b);
+    }
+    for (const Ring& hole : layout.holes)
+        all.push_back(bounds(hole));
+    const SegmentTree frame(std::vector<Ring>{lidFrame(layout)});
+    // A screw hole that lies over the wall is none of the open lid's.
+    for (const Ring& hole : layout.fixings)
+        if (frame.inside(bounds(hole).centre()) || frame.nearest(hole).distance <= 0)
+            all.push_back(bounds(hole));
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const Ring ring = boxRing(all[i]);
+        if (!frame.inside(all[i].centre()) || frame.nearest(ring).distance < width) return false;
+        for (std::size_t j = 0; j < i; ++j)
+            if (all[j].touches(all[i].grown(width))) return false;
+    }
+    return true;
+}
+
+Region solidLid(const Layout& layout, std::vector<Region> cuts)
+{
+    for (const auto* rings : {&layout.holes, &layout.fixings})
+        for (const Ring& hole : *rings)
+            cuts.push_back(fill({hole}, FillRule::NonZero));
+    return subtract(fill({lidFrame(layout)}, FillRule::NonZero), unite(cuts));
+}
 
 Result<NarrowSearch> ArtNarrow::wood(double width, const NarrowCancelled& cancelled) const
 {
@@ -179,9 +187,18 @@ Region openLid(const Layout& layout)
     std::vector<Region> cuts;
     for (const PlacedArtPtr& art : layout.art)
         cuts.push_back(art->cut);
-    for (const Ring& hole : layout.holes)
-        cuts.push_back(fill({hole}, FillRule::NonZero));
-    return subtract(fill({frameOf(layout)}, FillRule::NonZero), unite(cuts));
+    return solidLid(layout, std::move(cuts));
+}
+
+std::vector<PlacedArtPtr> LidSearchMemo::mended(LidMendKey key,
+                                                const std::function<std::vector<PlacedArtPtr>()>& make)
+{
+    const std::scoped_lock lock(m_lock);
+    if (!m_mended || !(m_mendKey == key)) {
+        m_mended = make();
+        m_mendKey = std::move(key);
+    }
+    return *m_mended;
 }
 
 LidPlaces LidSearchMemo::at(const Layout& layout, double width, const NarrowCancelled& cancelled)
@@ -195,10 +212,11 @@ LidPlaces LidSearchMemo::at(const Layout& layout, double width, const NarrowCanc
         out.problem = search.error();
         return out;
     }
-    const SegmentTree frame(std::vector<Ring>{frameOf(layout)});
+    const SegmentTree frame(std::vector<Ring>{lidFrame(layout)});
     const auto atWall = [&](const NarrowPlace& place) {
         if (place.kind == NarrowKind::DropOut) return false;
-        return frame.nearest(place.footA).distance < kOnLine || frame.nearest(place.footB).distance < kOnLine;
+        return frame.nearest(place.footA).distance < kOnOutline ||
+               frame.nearest(place.footB).distance < kOnOutline;
     };
     for (const NarrowPlace& place : search->places)
         out.places.push_back({drawingAt(layout, place), atWall(place), place});
@@ -209,8 +227,8 @@ LidPlaces LidSearchMemo::at(const Layout& layout, double width, const NarrowCanc
 
 LidPlaces narrowPlaces(const Layout& layout, double width, const NarrowCancelled& cancelled)
 {
-    if (frameOf(layout).empty()) return {};
-    const bool apart = allApart(layout, width);
+    if (lidFrame(layout).empty()) return {};
+    const bool apart = standApart(layout, width);
     if (tooLargeNow(layout, apart, [&](const ArtNarrow& art) { return art.knowsWood(width); }))
         return {{}, notNow()};
     if (!apart) {

@@ -12,6 +12,7 @@
 namespace lidwright {
 
 struct Layout;
+struct PlacedArt;
 
 /// A narrow place of the lid with all its cuts.
 struct LidPlace {
@@ -63,6 +64,17 @@ private:
     mutable Kept m_closings;
 };
 
+/// What mendedAcrossLid() depends on.
+struct LidMendKey {
+    std::vector<std::shared_ptr<const PlacedArt>> art;  ///< the same objects, not only like ones
+    std::vector<double> wanted;                         ///< ArtPiece::strengthen of each
+    Ring frame;
+    std::vector<Ring> holes;
+    std::vector<Ring> fixings;
+
+    bool operator==(const LidMendKey&) const = default;
+};
+
 /// Keeps the last search of a whole lid.
 class LidSearchMemo {
 public:
@@ -70,6 +82,10 @@ public:
 
     /// The cut grown by `overlap` and made of convex pieces, for backing; kept while both stay.
     Region backingShape(const Region& cut, double overlap, const std::function<Region()>& make);
+
+    /// What `make` gives, kept while the key stays.
+    std::vector<std::shared_ptr<const PlacedArt>> mended(
+        LidMendKey key, const std::function<std::vector<std::shared_ptr<const PlacedArt>>()>& make);
 
 private:
     struct Key {
@@ -83,6 +99,8 @@ private:
     Region m_backed;
     double m_overlap = -1;
     Region m_shape;
+    LidMendKey m_mendKey;
+    std::optional<std::vector<std::shared_ptr<const PlacedArt>>> m_mended;
 };
 
 /// The lid inside the walls' inner faces, with all cuts and holes taken out: what carries the artwork.

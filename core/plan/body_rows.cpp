@@ -169,7 +169,9 @@ std::vector<Parameter> bodyRows()
     append(all, lidWoodRows());
     append(all, artRows());
     append(all, artMendRows());
+    append(all, tieRows());
     append(all, holeRows());
+    append(all, fixingRows());
     append(all, backingRows());
     return all;
 }

@@ -27,7 +27,9 @@ constexpr PartInfo kParts[] = {
     {"box", "Box", false},
     {"lid", "Lid", false},
     {"art", "Artwork", true},
+    {"tie", "Tie", true},
     {"hole", "Plain hole", true},
+    {"fixing", "Fixing hole", true},
     {"backing-fit", "Backing", false},
     {"backing", "Backing layer", true},
     {"scale", "Scale", false},
@@ -92,7 +94,9 @@ const Plan& freshPlan()
     static const Plan plan = [] {
         Plan p;
         p.art.resize(1);
+        p.ties.resize(1);
         p.holes.resize(1);
+        p.fixings.resize(1);
         p.blocks.resize(1);
         p.backingLayers.resize(1);
         return p;

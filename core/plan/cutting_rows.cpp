@@ -10,6 +10,7 @@ namespace {
 constexpr ChoiceWord kGrains[] = {{"along", "along the neck"}, {"across", "across the neck"}};
 constexpr ChoiceWord kBackingKinds[] = {
     {"wire-cloth", "wire cloth"}, {"perforated", "perforated sheet"}, {"panel", "thin panel"}};
+constexpr ChoiceWord kFixingKinds[] = {{"screw", "screw"}, {"pin", "alignment pin"}};
 constexpr ChoiceWord kWeaves[] = {{"woven", "woven"}, {"welded", "welded"}};
 constexpr ChoiceWord kHolePatterns[] = {{"round-staggered", "round, staggered at 60°"},
                                         {"round-square", "round, in square rows"},
@@ -117,6 +118,44 @@ std::vector<Parameter> artMendRows()
         eachNumber<&Plan::art, &ArtPiece::ties>(
             "art.#.ties", "Ties", Quantity::Count, {0, 8}, practice(2, 4),
             "How many ties hold each piece that would drop out; 0 lets it fall."),
+    };
+}
+
+std::vector<Parameter> tieRows()
+{
+    return {
+        count<&Plan::ties>("tie.count", "Ties at picked places",
+                           "How many ties stand where they were picked; each bridges the cut at its place."),
+        eachNumber<&Plan::ties, &TieSpot::art>("tie.#.art", "Artwork number", Quantity::Count,
+                                               {1, kMostPieces}, kNone,
+                                               "Which drawing it belongs to; it moves with that one."),
+        eachLength<&Plan::ties, &TieSpot::x>("tie.#.x", "Along the drawing", {-2500, 2500}, kNone,
+                                             "From the drawing's middle to its right, at the size that the "
+                                             "file gave."),
+        eachLength<&Plan::ties, &TieSpot::y>(
+            "tie.#.y", "Up the drawing", {-2500, 2500}, kNone,
+            "From the drawing's middle to its top, at the size that the file gave."),
+        eachLength<&Plan::ties, &TieSpot::width>("tie.#.width", "Width", {0.2, 50}, practice(3, 8),
+                                                 "Wood left across the cut."),
+    };
+}
+
+std::vector<Parameter> fixingRows()
+{
+    return {
+        count<&Plan::fixings>("fixing.count", "Fixing holes",
+                              "How many holes the lid has for screws and pins."),
+        eachChoice<&Plan::fixings, &LidFixing::kind>(
+            "fixing.#.kind", "Kind", kFixingKinds,
+            "A screw that holds the lid down, or a pin that keeps it in place while it is cut or glued."),
+        eachLength<&Plan::fixings, &LidFixing::x>(
+            "fixing.#.x", "From head-end wall", {-1000, 2500}, kNone,
+            "Centre, along the neck from the head-end wall's outer face."),
+        eachLength<&Plan::fixings, &LidFixing::y>("fixing.#.y", "From centre line", {-1000, 1000}, kNone,
+                                                  "Centre, from the centre line to the treble side."),
+        eachLength<&Plan::fixings, &LidFixing::diameter>(
+            "fixing.#.diameter", "Diameter", {0.3, 50}, practice(2, 6),
+            "Of the hole; for a screw its clearance hole, a little more than the screw's own diameter."),
     };
 }
 

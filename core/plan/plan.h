@@ -9,11 +9,13 @@
 #include "core/plan/cutter.h"
 #include "core/plan/fretboard.h"
 #include "core/plan/lid.h"
+#include "core/plan/lid_fixing.h"
 #include "core/plan/neck.h"
 #include "core/plan/scale.h"
 #include "core/plan/shop.h"
 #include "core/plan/sound_hole.h"
 #include "core/plan/strings.h"
+#include "core/plan/tie_spot.h"
 
 #include <vector>
 
@@ -25,7 +27,9 @@ struct Plan {
     Box box;
     Lid lid;
     std::vector<ArtPiece> art;
+    std::vector<TieSpot> ties;  ///< at picked places of the drawings
     std::vector<SoundHole> holes;
+    std::vector<LidFixing> fixings;
     Backing backing;
     std::vector<BackingLayer> backingLayers;  ///< from the lid down
     Neck neck;

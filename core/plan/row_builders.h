@@ -173,6 +173,8 @@ constexpr Customary practice(double least, double most)
 std::vector<Parameter> bodyRows();
 std::vector<Parameter> lidWoodRows();
 std::vector<Parameter> artMendRows();
+std::vector<Parameter> tieRows();
+std::vector<Parameter> fixingRows();
 std::vector<Parameter> backingRows();
 std::vector<Parameter> cutterRows();
 std::vector<Parameter> neckRows();

@@ -19,12 +19,13 @@ public:
     {
         Plan plan;
         plan.art.resize(below(4));
+        plan.ties.resize(below(4));
         plan.holes.resize(below(5));
+        plan.fixings.resize(below(4));
         plan.blocks.resize(below(5));
         plan.backingLayers.resize(below(4));
         for (const Parameter& p : catalogue()) {
-            if (p.key == std::string_view("hole.count") || p.key == std::string_view("block.count") ||
-                p.key == std::string_view("backing.count"))
+            if (std::string_view(p.key).ends_with(".count") && p.key != std::string_view("strings.count"))
                 continue;
             const int members = p.inList() ? p.size(plan) : 1;
             for (int i = 0; i < members; ++i) {

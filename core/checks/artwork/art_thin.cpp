@@ -183,6 +183,16 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
                 oneEdit({"Strengthen its thin wood to %1", {mm(width)}}, f.part + ".strengthen", width));
         }
     }
+    if (f.part == "lid" && !in.plan.art.empty()) {
+        for (const double times : {1.0, 2.0, 3.0}) {
+            const double width = std::ceil(2 * times * (in.plan.cutter.leastWeb + lost)) / 2;
+            Remedy remedy{{"Strengthen all drawings' thin wood to %1", {mm(width)}}, {}};
+            for (std::size_t i = 0; i < in.plan.art.size(); ++i)
+                if (in.plan.art[i].strengthen < width)
+                    remedy.edits.push_back({partOf(static_cast<int>(i)) + ".strengthen", width});
+            if (!remedy.edits.empty()) out.push_back(std::move(remedy));
+        }
+    }
     if (in.plan.backingLayers.empty() && f.part.starts_with("art."))
         out.push_back(oneEdit({"Back the artwork with wire cloth", {}}, "backing.count", 1));
     const double thickness = std::ceil(3 * in.plan.lid.thickness) / 2;

@@ -11,12 +11,6 @@ namespace {
 
 constexpr double kTileLimit = 20'000;
 
-Transform inverse(const Transform& m)
-{
-    const double k = m.determinant();
-    return {m.d / k, -m.b / k, -m.c / k, m.a / k, (m.c * m.f - m.d * m.e) / k, (m.b * m.e - m.a * m.f) / k};
-}
-
 /// The first of the chain that gives the attribute.
 std::string_view given(const std::vector<pugi::xml_node>& chain, const char* name)
 {

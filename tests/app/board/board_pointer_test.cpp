@@ -322,5 +322,69 @@ TEST_F(BoardPointer, AMarkOfAFindingLeadsToItsPart)
     EXPECT_FALSE(board.markedPlaces().empty());
 }
 
+TEST_F(BoardPointer, ATieIsDraggedAcrossItsDrawing)
+{
+    Plan plan = startPlan();
+    plan.art[0].turn = 90;
+    plan.ties = {{1, -8, 0, 4}};
+    document.reset(plan, {});
+    board.fitAll();
+    board.setSnapping(false);
+    document.select(QStringLiteral("tie.1"));
+    const Point from = layout().ties[0].at;
+    const Bounds outline = bounds(layout().ties[0].outline);
+    const QPoint start = pixel(View::Top, outline.centre());
+    dragMouse(start, start + QPoint(20, 0));
+    EXPECT_EQ(steps(), 1);
+    EXPECT_NEAR(layout().ties[0].at.x, from.x + 20 / scale(), 1 / scale());
+    EXPECT_NEAR(layout().ties[0].at.y, from.y, 1 / scale());
+    document.undoStack().undo();
+    EXPECT_EQ(document.plan(), plan);
+}
+
+TEST_F(BoardPointer, AFixingHoleIsDragged)
+{
+    Plan plan = startPlan();
+    plan.fixings = {LidFixing{FixingKind::Pin, 60, 70, 5}};
+    document.reset(plan, {});
+    board.fitAll();
+    board.setSnapping(false);
+    const QPoint start = pixel(View::Top, {60, 70});
+    dragMouse(start, start + QPoint(12, 9));
+    EXPECT_EQ(selected(), "fixing.1");
+    EXPECT_NEAR(document.plan().fixings[0].x, 60 + 12 / scale(), 1 / scale());
+    EXPECT_NEAR(document.plan().fixings[0].y, 70 - 9 / scale(), 1 / scale());
+    EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(BoardPointer, ARemedyIsShownWithoutChangingThePlan)
+{
+    const auto lidLines = [this] {
+        std::size_t points = 0;
+        for (const Element& e : board.scene().sheet().elements)
+            if (e.part == "hole.1")
+                if (const auto* area = std::get_if<Fill>(&e.what)) points += area->ring.size();
+        return points;
+    };
+    const Plan before = document.plan();
+    const std::size_t drawn = lidLines();
+    ASSERT_GT(drawn, 0U);
+    board.showPreview({{"Take the hole out", {}}, {{"hole.count", 0.0}}});
+    EXPECT_FALSE(board.previewing()) << "a pointer that only passes shows nothing";
+    ASSERT_TRUE(QTest::qWaitFor([this] { return board.previewing(); }));
+    EXPECT_EQ(lidLines(), 0U);
+    EXPECT_EQ(document.plan(), before);
+    EXPECT_EQ(steps(), 0);
+    board.endPreview();
+    EXPECT_FALSE(board.previewing());
+    EXPECT_EQ(lidLines(), drawn);
+    // A change of the plan ends it too.
+    board.showPreview({{"Take the hole out", {}}, {{"hole.count", 0.0}}});
+    ASSERT_TRUE(QTest::qWaitFor([this] { return board.previewing(); }));
+    document.edit({{"box.length", 321.0}}, QStringLiteral("Length"));
+    EXPECT_FALSE(board.previewing());
+    EXPECT_EQ(document.plan().box.length, 321);
+}
+
 }  // namespace
 }  // namespace lidwright::testing

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QEnterEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -155,6 +157,25 @@ TEST(FindingsPanel, ARemedyIsAppliedByMouseAndCanBeUndone)
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     p.document.undoStack().undo();
     EXPECT_EQ(p.document.plan(), before);
+}
+
+TEST(FindingsPanel, APointedRemedyIsOfferedForPreview)
+{
+    Panel p;
+    FindingCard* card = p.mendable();
+    ASSERT_NE(card, nullptr);
+    QSignalSpy wanted(p.panel, &FindingsPanel::previewWanted);
+    QSignalSpy done(p.panel, &FindingsPanel::previewDone);
+    QEnterEvent enter(QPointF(2, 2), QPointF(2, 2), QPointF(2, 2));
+    QApplication::sendEvent(card->buttons()[0], &enter);
+    ASSERT_EQ(wanted.count(), 1);
+    EXPECT_EQ(wanted[0][0].value<Remedy>().edits.front().key,
+              card->finding().remedies.front().edits.front().key);
+    QEvent leave(QEvent::Leave);
+    QApplication::sendEvent(card->buttons()[0], &leave);
+    EXPECT_EQ(done.count(), 1);
+    card->buttons()[0]->setFocus();
+    EXPECT_EQ(wanted.count(), 2) << "the keyboard previews as well";
 }
 
 TEST(FindingsPanel, ARemedyIsReachedByTabAndAppliedByKey)

@@ -4,6 +4,7 @@
 #include "app/window/keys_page.h"
 #include "tests/app/exchange/drawings.h"
 #include "tests/app/window/window_fixture.h"
+#include "tests/support/plans.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -55,6 +56,38 @@ TEST_F(Window, UndoAndRedoSayWhatTheyDo)
     EXPECT_TRUE(action(Command::Redo)->text().contains(QLatin1String("Length 300")));
     action(Command::Redo)->trigger();
     EXPECT_EQ(document().plan().box.length, 300);
+}
+
+TEST_F(Window, TiesAndFixingHolesAreAddedAndGoWithTheirDrawing)
+{
+    action(Command::AddTie)->trigger();
+    EXPECT_TRUE(document().plan().ties.empty());
+    EXPECT_EQ(notices().size(), 1) << "a tie belongs to a drawing";
+    action(Command::AddFixing)->trigger();
+    EXPECT_EQ(document().selectedPart(), "fixing.1");
+    Plan plan = document().plan();
+    const Region ring = subtract(fill({circleRing({0, 0}, 14)}, FillRule::NonZero),
+                                 fill({circleRing({0, 0}, 10)}, FillRule::NonZero));
+    for (const double x : {80.0, 160.0}) {
+        plan.art.push_back(testing::pieceOf(ring));
+        plan.art.back().x = x;
+        plan.art.back().y = 60;
+    }
+    document().replace(plan, QStringLiteral("Two drawings"));
+    document().select(QStringLiteral("art.2"));
+    action(Command::AddTie)->trigger();
+    ASSERT_EQ(document().plan().ties.size(), 1u);
+    EXPECT_EQ(document().selectedPart(), "tie.1");
+    EXPECT_EQ(document().plan().ties[0].art, 2);
+    EXPECT_FALSE(document().layout().ties[0].outline.empty());
+    document().select(QStringLiteral("art.1"));
+    action(Command::DeletePart)->trigger();
+    ASSERT_EQ(document().plan().ties.size(), 1u);
+    EXPECT_EQ(document().plan().ties[0].art, 1) << "the tie stays with its drawing";
+    EXPECT_FALSE(document().layout().ties[0].outline.empty());
+    document().select(QStringLiteral("art.1"));
+    action(Command::DeletePart)->trigger();
+    EXPECT_TRUE(document().plan().ties.empty());
 }
 
 TEST_F(Window, HolesSlotsAndBlocksAreAddedAndDeleted)

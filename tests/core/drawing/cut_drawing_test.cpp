@@ -267,8 +267,14 @@ TEST(CutDrawing, AlignmentHolesKeepClear)
     const std::vector<CutPath> holes = pathsOf(drawing, CutOperation::Alignment);
     ASSERT_EQ(holes.size(), 1U);
     EXPECT_DOUBLE_EQ(holes.front().radius, 2);
-    EXPECT_TRUE(tells(drawing, "alignment hole"));
+    EXPECT_TRUE(tells(drawing, "hole for a screw or pin"));
     EXPECT_EQ(drawing.messages.size(), 4U);
+
+    // The plan's own holes for screws and pins are cut with them.
+    plan.fixings = {LidFixing{FixingKind::Pin, 20, 30, 3}};
+    const std::vector<CutPath> more = pathsOf(drawn(plan, job), CutOperation::Alignment);
+    ASSERT_EQ(more.size(), 2U);
+    EXPECT_TRUE(std::any_of(more.begin(), more.end(), [](const CutPath& p) { return p.radius == 1.5; }));
 }
 
 TEST(CutDrawing, APresetThatFreesTheLidTooEarlyIsNamed)

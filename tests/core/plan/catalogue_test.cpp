@@ -22,7 +22,9 @@ Plan fullPlan()
 {
     Plan plan;
     plan.art.resize(kMostPieces);
+    plan.ties.resize(kMostPieces);
     plan.holes.resize(kMostPieces);
+    plan.fixings.resize(kMostPieces);
     plan.blocks.resize(kMostPieces);
     plan.backingLayers.resize(kMostPieces);
     return plan;
@@ -30,8 +32,7 @@ Plan fullPlan()
 
 bool listCount(const Parameter& p)
 {
-    return p.key == std::string_view("hole.count") || p.key == std::string_view("block.count") ||
-           p.key == std::string_view("backing.count");
+    return std::string_view(p.key).ends_with(".count") && p.key != std::string_view("strings.count");
 }
 
 bool whole(const Parameter& p)
@@ -126,7 +127,7 @@ constexpr bool madeOf(std::index_sequence<I...>)
         T{(static_cast<void>(I), Anything{})...};
     };
 }
-template <typename T, std::size_t N = 20>
+template <typename T, std::size_t N = 40>
 constexpr int memberCount()
 {
     if constexpr (madeOf<T>(std::make_index_sequence<N>()))
@@ -158,6 +159,8 @@ TEST(Catalogue, EveryMemberOfEveryPartHasItsRow)
     EXPECT_EQ(rows("bridge"), memberCount<Bridge>());
     EXPECT_EQ(rows("corner-blocks"), memberCount<CornerBlocks>());
     EXPECT_EQ(rows("block"), memberCount<WallBlock>());
+    EXPECT_EQ(rows("tie"), memberCount<TieSpot>());
+    EXPECT_EQ(rows("fixing"), memberCount<LidFixing>());
     EXPECT_EQ(rows("shop"), memberCount<Shop>());
     EXPECT_EQ(rows("cutter"), memberCount<Cutter>());
     EXPECT_EQ(rows("backing-fit"), memberCount<Backing>());
@@ -320,7 +323,9 @@ TEST(Catalogue, PartsGiveTheirOwnRows)
 TEST(Catalogue, DefaultsAreThoseOfAFreshPlan)
 {
     Plan plan;
+    plan.ties.resize(1);
     plan.holes.resize(1);
+    plan.fixings.resize(1);
     plan.backingLayers.resize(1);
     for (const Parameter& p : catalogue())
         if (!listCount(p) && partOf(p) != "art" && partOf(p) != "block") {
