@@ -1,7 +1,9 @@
 #include "core/base/sentence.h"
 
 #include "core/base/length_text.h"
+#include "core/base/pitch.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <utility>
@@ -9,6 +11,8 @@
 namespace lidwright {
 
 namespace {
+
+constexpr double kMegapascalsPerPsi = 0.00689475729;  // pound-force of 1901 over the square inch
 
 /// About three figures: whole numbers from 100 on, at most three decimals.
 int decimalsFor(double value)
@@ -51,6 +55,13 @@ std::string spokenMass(double kilograms, const UnitStyle& style)
     return figures(kilograms * 1000, mark) + " g";
 }
 
+/// Semitones with a fraction, as plans carry a pitch.
+std::string spokenPitch(double semitones)
+{
+    const double whole = std::round(semitones);
+    return formatPitch({static_cast<int>(whole), 100 * (semitones - whole)});
+}
+
 std::string spokenArgument(const Sentence::Argument& argument, const UnitStyle& style)
 {
     if (const auto* measure = std::get_if<Measure>(&argument)) return spoken(*measure, style);
@@ -78,8 +89,25 @@ std::string spoken(const Measure& measure, const UnitStyle& style)
             return figures(v, mark) + " N";
         case Quantity::Mass:
             return spokenMass(v, style);
+        case Quantity::Stress:
+            if (style.unit == LengthUnit::Millimetre) return figures(v, mark) + " MPa";
+            return figures(v / kMegapascalsPerPsi, mark) + " psi";
+        case Quantity::Pitch:
+            return spokenPitch(v);
+        case Quantity::Gauge:
+            if (style.unit == LengthUnit::Millimetre) return decimalNumber(v, 3, mark) + " mm";
+            return decimalNumber(v / kMillimetresPerInch, 4, mark) + " in";
+        case Quantity::Frequency:
+            return decimalNumber(v, std::abs(v) < 1000 ? 2 : 1, mark) + " Hz";
+        case Quantity::Interval:
+            return decimalNumber(v, 1, mark) + (std::abs(std::abs(v) - 1) < 0.05 ? " cent" : " cents");
         case Quantity::Ratio:
-            return figures(v, mark);
+            // Small shares keep their figures: an inharmonicity is some hundred-thousandths.
+            return decimalNumber(v,
+                                 std::abs(v) < 1e-3 && v != 0
+                                     ? std::min(9, 2 - static_cast<int>(std::floor(std::log10(std::abs(v)))))
+                                     : decimalsFor(v),
+                                 mark);
         case Quantity::Flag:
             return v != 0 ? "yes" : "no";
         case Quantity::Count:

@@ -29,6 +29,25 @@ struct UnitStyle {
 };
 
 /// What kind of number a parameter or result is; says which unit it has inside and how it is shown.
-enum class Quantity { Length, Angle, Area, Volume, Force, Mass, Count, Ratio, Choice, Flag, Text };
+/// Pitch is in semitones with A4 = 69, an interval in cents; a gauge is a length in mm that is spoken finely
+/// enough for wire.
+enum class Quantity {
+    Length,
+    Angle,
+    Area,
+    Volume,
+    Force,
+    Mass,
+    Stress,
+    Pitch,
+    Gauge,
+    Frequency,
+    Interval,
+    Count,
+    Ratio,
+    Choice,
+    Flag,
+    Text
+};
 
 }  // namespace lidwright

@@ -9,5 +9,11 @@ std::string woodsTable();
 std::string panelsTable();
 std::string wireClothTable();
 std::string perforatedSheetTable();
+std::string musicWireTable();
+std::string stringKindsTable();
+std::string stringUnitWeightsTable();
+std::string tuningsTable();
+std::string temperamentsTable();
+std::string fretPatternsTable();
 
 }  // namespace lidwright
