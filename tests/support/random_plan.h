@@ -22,11 +22,11 @@ public:
         plan.ties.resize(below(4));
         plan.holes.resize(below(5));
         plan.fixings.resize(below(4));
+        plan.stringSet.resize(1 + below(kMostStrings));
         plan.blocks.resize(below(5));
         plan.backingLayers.resize(below(4));
         for (const Parameter& p : catalogue()) {
-            if (std::string_view(p.key).ends_with(".count") && p.key != std::string_view("strings.count"))
-                continue;
+            if (std::string_view(p.key).ends_with(".count")) continue;
             const int members = p.inList() ? p.size(plan) : 1;
             for (int i = 0; i < members; ++i) {
                 if (p.isText())

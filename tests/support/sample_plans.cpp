@@ -45,6 +45,9 @@ Sample harbourLight(const std::filesystem::path& folder)
     p.neck.headLength = 130;
     p.scale.length = 635;
     p.scale.nutToBox = 390;
+    p.scale.setback = 3.2;
+    p.bridge.angle = 1.1;
+    p.bridge.height = 8;
     ArtPiece art = drawing(folder, "harbour-light.svg", "Harbour light");
     // The drawing's up points to the head.
     art.turn = 90;
@@ -78,7 +81,12 @@ Sample orchardDoor(const std::filesystem::path& folder)
     p.fretboard.blankLength = 400;
     p.scale.length = 580;
     p.scale.nutToBox = 350;
-    p.strings.count = 3;
+    p.scale.setback = 3.6;
+    p.bridge.angle = 5.6;
+    p.bridge.height = 7;
+    p.stringSet = {{"phosphor-bronze", 55, 0.635, 0},
+                   {"phosphor-bronze", 50, 0.8128, 0},
+                   {"phosphor-bronze", 43, 1.0668, 0}};
     p.strings.spreadAtNut = 24;
     p.strings.spreadAtSaddle = 30;
     p.bridge.length = 70;
@@ -147,7 +155,10 @@ Sample moonKettle(const std::filesystem::path& folder)
     p.strings.spreadAtSaddle = 1.3125 * kInch;
     p.bridge.length = 3.5 * kInch;
     p.bridge.width = 0.75 * kInch;
-    p.bridge.height = 0.625 * kInch;
+    p.bridge.height = 0.4375 * kInch;
+    p.scale.setback = 0.125 * kInch;
+    p.bridge.angle = 1.1;
+    p.frets.mark = MarkStep::Inch64;
     p.bridge.artMargin = 0.125 * kInch;
     p.cornerBlocks.present = false;
     p.shop.kerf = 0.0625 * kInch;

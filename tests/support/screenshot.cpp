@@ -5,10 +5,12 @@
 //   --scale F         logical to device pixels, 1 to 3
 //   --select PART     a part key: bridge, art.1
 //   --under           the under view
+//   --studies SUBJECT with the figures of a subject below the board
 //   --no-steps        without the strip of first steps
 //   --language xx     locale for texts and numbers
 #include "app/board/board_widget.h"
 #include "app/settings/all_settings.h"
+#include "app/studies/study_panel.h"
 #include "app/style/palette.h"
 #include "app/window/main_window.h"
 
@@ -64,6 +66,7 @@ int main(int argc, char** argv)
     option("size", "WxH", "1280x800");
     option("scale", "factor", "1");
     option("select", "part", "");
+    option("studies", "subject", "");
     option("language", "xx", "en");
     parser.addOptions(
         {{QStringLiteral("dark"), {}}, {QStringLiteral("under"), {}}, {QStringLiteral("no-steps"), {}}});
@@ -93,6 +96,14 @@ int main(int argc, char** argv)
     }
     window.document().select(parser.value(QStringLiteral("select")));
     if (parser.isSet(QStringLiteral("under"))) window.actions().at(lidwright::Command::UnderView)->trigger();
+    if (parser.isSet(QStringLiteral("studies"))) {
+        window.actions().at(lidwright::Command::Studies)->trigger();
+        if (!window.studyPanel().choose(parser.value(QStringLiteral("studies")).toStdString())) {
+            std::fprintf(stderr, "screenshot: there is no such subject\n");
+            return 1;
+        }
+        wait([] { return false; }, 600);  // the dock comes up in steps
+    }
     window.board().fitAll();
     wait([&] { return !window.document().remediesPending(); }, 60'000);
     wait([] { return false; }, 600);  // what is painted or sought a moment later
