@@ -193,7 +193,8 @@ std::vector<Edit> moveSaddleTo(const Plan& plan, const Layout& layout, double x)
     const double toTail = layout.tailWall.outerX - x;
     switch (plan.scale.hold) {
         case ScaleHold::NutToBox:
-            return {{"scale.nut-to-box", layout.headWall.outerX - (x - plan.scale.length)}};
+            return {
+                {"scale.nut-to-box", layout.headWall.outerX - (x - plan.scale.length - plan.scale.setback)}};
         case ScaleHold::SaddleToTail:
         case ScaleHold::BothAsMeasured:
             return {{"scale.saddle-to-tail", toTail}};

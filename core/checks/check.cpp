@@ -3,6 +3,7 @@
 #include "core/checks/artwork/artwork_checks.h"
 #include "core/checks/bridge/bridge_checks.h"
 #include "core/checks/fretboard/fretboard_checks.h"
+#include "core/checks/head/head_checks.h"
 #include "core/checks/neck/neck_checks.h"
 #include "core/checks/strings/string_checks.h"
 #include "core/checks/walls/wall_checks.h"
@@ -113,13 +114,16 @@ const char* word(Bound bound)
 
 std::span<const Check* const> allChecks()
 {
-    static const std::array kAll{&kBridgeArt,     &kBridgeSeat,     &kSaddleScale,     &kNeckBlank,
-                                 &kNeckWidth,     &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid,
-                                 &kNeckCrosses,   &kOpeningWidth,   &kOpeningHeight,   &kOpeningUnder,
-                                 &kOpeningBeside, &kOpeningStrip,   &kNeckBlocks,      &kOpeningsLineUp,
-                                 &kArtField,      &kLidMaterial,    &kArtThin,         &kArtDropOuts,
-                                 &kArtTies,       &kLidFixings,     &kArtKerf,         &kBackingFit,
-                                 &kBackingOpen,   &kArtOverNeck,    &kStringPath};
+    static const std::array kAll{
+        &kBridgeArt,      &kBridgeSeat,      &kSaddleScale,      &kNeckBlank,    &kNeckWidth,
+        &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid, &kFretsNotes,   &kFretsSlot,
+        &kFretsTang,      &kFretsBoardEnd,   &kFretsMarking,     &kNeckCrosses,  &kOpeningWidth,
+        &kOpeningHeight,  &kOpeningUnder,    &kOpeningBeside,    &kOpeningStrip, &kNeckBlocks,
+        &kOpeningsLineUp, &kHeadStep,        &kHeadHoles,        &kHeadPlates,   &kHeadPost,
+        &kHeadBreak,      &kHeadStrings,     &kArtField,         &kLidMaterial,  &kArtThin,
+        &kArtDropOuts,    &kArtTies,         &kLidFixings,       &kArtKerf,      &kBackingFit,
+        &kBackingOpen,    &kArtOverNeck,     &kStringPath,       &kStringLoad,   &kStringIntonation,
+        &kStringAction,   &kStringClear,     &kStringBreak,      &kNeckBow,      &kNeckStrength};
     return kAll;
 }
 

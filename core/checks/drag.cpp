@@ -89,7 +89,8 @@ Drag nut(const Job& job)
     const Snapped s = snapTo(job.to.x, {}, job.l.headWall.outerX, job.snap);
     const double toBox = job.l.headWall.outerX - s.value;
     if (job.plan.scale.hold == ScaleHold::SaddleToTail) {
-        const double length = inRange(job.plan, "scale.length", job.l.saddleX - s.value);
+        const double length =
+            inRange(job.plan, "scale.length", job.l.saddleX - job.plan.scale.setback - s.value);
         return {{{"scale.length", length}}, s.name, {"Set scale length to %1", {mm(length)}}};
     }
     return oneKey(job, "scale.nut-to-box", toBox, s.name, "Set nut %1 before the box");

@@ -1,5 +1,7 @@
 #include "core/checks/judging.h"
 
+#include "core/plan/catalogue.h"
+
 #include <cmath>
 
 namespace lidwright {
@@ -33,6 +35,16 @@ Place placeIn(View view, double u0, double v0, double u1, double v1)
     place.box.include(Point{u0, v0});
     place.box.include(Point{u1, v1});
     return place;
+}
+
+Remedy neckTopRemedy(const Plan& plan, Sentence label, double top)
+{
+    Remedy remedy = oneEdit(std::move(label), "neck.top", top);
+    const double height = plan.bridge.height + top - plan.neck.top;
+    if (const auto ref = findParameter(plan, "bridge.height");
+        ref && height >= ref->parameter->least && height <= ref->parameter->most)
+        remedy.edits.push_back({"bridge.height", height});
+    return remedy;
 }
 
 Place topPlace(Point a, Point b)

@@ -52,6 +52,9 @@ inline Remedy oneEdit(Sentence label, std::string key, double value)
     return {std::move(label), {{std::move(key), value}}};
 }
 
+/// The neck's top moved to `top`, and the bridge made higher or lower by as much, so that the action stays.
+Remedy neckTopRemedy(const Plan& plan, Sentence label, double top);
+
 /// Top-view place round two points, grown so that it can be seen.
 Place topPlace(Point a, Point b);
 Place topPlace(const Ring& ring);

@@ -2,6 +2,8 @@
 
 #include "core/drawing/view_pen.h"
 
+#include <algorithm>
+
 namespace lidwright {
 
 // One composer per view of the board. Each draws into a pen of its own view and leaves placing to the board.
@@ -19,6 +21,14 @@ void drawEndView(ViewPen& pen, const ViewInput& in, bool head);
 void drawStationDimensions(ViewPen& pen, const ViewInput& in);
 /// The dimensions of the part that is selected, as far as they are not shown anyway.
 void drawSelectedDimensions(ViewPen& pen, const ViewInput& in);
+
+/// Tuners, strings' ways and the head's edges, one function for each view; the neck is drawn before.
+void drawHeadTop(ViewPen& pen, const ViewInput& in);
+void drawHeadUnder(ViewPen& pen, const ViewInput& in);
+void drawHeadSection(ViewPen& pen, const ViewInput& in);
+void drawHeadEnd(ViewPen& pen, const ViewInput& in);
+/// Dimensions of the head or the tuners in the top view, where that part is selected.
+void drawHeadDimensions(ViewPen& pen, const ViewInput& in);
 
 /// Holes for screws and pins, and ties at picked places.
 void drawFixingsAndTies(ViewPen& pen, const ViewInput& in);
@@ -47,5 +57,11 @@ inline constexpr double kCuttingPlaneRoom = 8;
 /// no source; nothing is measured from it but its front edge.
 inline constexpr double kNutDrawn = 5;
 inline constexpr double kNutAboveFretboard = 1;
+
+/// z of the nut's top as it is drawn: never below the strings that lie on it.
+inline double nutTop(const Layout& layout)
+{
+    return std::max(layout.fretboardZ.high + kNutAboveFretboard, layout.head.nutZ);
+}
 
 }  // namespace lidwright

@@ -55,15 +55,16 @@ void drawNeckEnd(ViewPen& pen, const ViewInput& in, bool head)
 {
     const Layout& l = in.layout;
     const double half = in.plan.neck.width / 2;
-    pen.area("neck", "neck", upright(l.neckY - half, l.neckY + half, l.neckZ), FillKind::WoodEnd,
-             LineKind::Visible);
+    // At the head's end its own end grain stands before the stick's.
+    pen.area("neck", "neck", upright(l.neckY - half, l.neckY + half, l.neckZ),
+             head ? FillKind::Wood : FillKind::WoodEnd, LineKind::Visible);
+    if (head) drawHeadEnd(pen, in);
     if (!head || l.fretboardOutline.empty()) return;
     const Bounds board = bounds(l.fretboardOutline);
     pen.area("fretboard", "fretboard", upright(board.minY, board.maxY, l.fretboardZ), FillKind::Fretboard,
              LineKind::Visible);
     const double nut = in.plan.fretboard.widthAtNut / 2;
-    pen.area("scale", "strings",
-             upright(l.neckY - nut, l.neckY + nut, {l.neckZ.high, l.fretboardZ.high + kNutAboveFretboard}),
+    pen.area("scale", "strings", upright(l.neckY - nut, l.neckY + nut, {l.neckZ.high, nutTop(l)}),
              FillKind::Bridge, LineKind::Visible);
 }
 

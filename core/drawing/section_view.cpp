@@ -1,6 +1,7 @@
 #include "core/drawing/board_views.h"
 #include "core/drawing/lettering.h"
 #include "core/drawing/ring_split.h"
+#include "core/solvers/neck_bow.h"
 
 #include <algorithm>
 
@@ -60,19 +61,20 @@ void drawLid(ViewPen& pen, const Layout& l)
     }
 }
 
-/// The stick in one piece: full outside the lid, lower where the lid's seat is cut into it.
+/// The stick in one piece: thinned or angled at the head, lower where the lid's seat is cut into it.
 Ring neckProfile(const Layout& l)
 {
     const double low = l.neckZ.low;
     const double high = l.neckZ.high;
-    Ring ring{{l.headEndX, low}, {l.tailEndX, low}, {l.tailEndX, high}};
+    Ring ring = l.head.lower;
+    ring.insert(ring.end(), {{l.tailEndX, low}, {l.tailEndX, high}});
     const double from = std::max(l.seatFrom, l.headEndX);
     const double to = std::min(l.seatTo, l.tailEndX);
     if (l.seatDepth > 0 && to > from) {
         const double seat = high - l.seatDepth;
         ring.insert(ring.end(), {{to, high}, {to, seat}, {from, seat}, {from, high}});
     }
-    ring.push_back({l.headEndX, high});
+    ring.insert(ring.end(), l.head.upper.begin(), l.head.upper.end());
     return ring;
 }
 
@@ -82,14 +84,25 @@ void drawStringing(ViewPen& pen, const ViewInput& in)
     if (!l.fretboardOutline.empty())
         pen.area("fretboard", "fretboard", upright(l.nutX, l.fretboardEndX, l.fretboardZ),
                  FillKind::Fretboard, LineKind::Visible);
-    const double nutTop = l.fretboardZ.high + kNutAboveFretboard;
-    pen.area("scale", "strings", upright(l.nutX - kNutDrawn, l.nutX, {l.neckZ.high, nutTop}),
+    if (in.plan.frets.kind == FretKind::Wire) {
+        const double half = in.plan.frets.crownWidth / 2;
+        for (const FretLine& fret : l.frets.lines)
+            pen.area("frets", "frets",
+                     upright(fret.bass.x - half, fret.bass.x + half,
+                             {l.fretboardZ.high, l.fretboardZ.high + in.plan.frets.crownHeight}),
+                     FillKind::Bridge, LineKind::Narrow);
+    }
+    pen.area("scale", "strings", upright(l.nutX - kNutDrawn, l.nutX, {l.neckZ.high, nutTop(l)}),
              FillKind::Bridge, LineKind::Visible);
     // The cut through the bridge on the neck's centre line.
     for (const auto& [from, to] : stretchesAtY({l.bridgeOutline}, l.neckY))
         pen.area("bridge", "bridge", upright(from, to, l.bridgeZ), FillKind::Bridge, LineKind::Visible);
     pen.line("bridge", "bridge", {{l.saddleX, l.bridgeZ.low}, {l.saddleX, l.bridgeZ.high}}, LineKind::Centre);
-    pen.line("strings", "strings", {{l.nutX, nutTop}, {l.saddleX, l.bridgeZ.high}}, LineKind::Narrow);
+    pen.line("strings", "strings", {{l.nutX, l.head.nutZ}, {l.saddleX, l.bridgeZ.high}}, LineKind::Narrow);
+    // Behind the saddle to where they are held; all of them in one line.
+    const std::vector<Point3> way = stringWay(in.plan, l, 0).points;
+    pen.line("anchor", "strings", {{l.saddleX, l.bridgeZ.high}, {way.back().x, way.back().z}},
+             LineKind::Narrow);
 }
 
 void drawHeights(ViewPen& pen, const ViewInput& in)
@@ -133,6 +146,7 @@ void drawSectionView(ViewPen& pen, const ViewInput& in)
         const Bounds b = bounds(block.outline);
         if (!b.empty()) pen.outline(block.part, "hidden", upright(b.minX, b.maxX, block.z), LineKind::Hidden);
     }
+    drawHeadSection(pen, in);
     drawStringing(pen, in);
     drawHeights(pen, in);
 

@@ -154,6 +154,7 @@ void drawSelectedDimensions(ViewPen& pen, const ViewInput& in)
     if (view == View::Under) return;
     if (part == "strings") selected.strings();
     if (part == "fretboard") selected.fretboard();
+    if (part == "head" || part == "tuners") drawHeadDimensions(pen, in);
 }
 
 }  // namespace lidwright

@@ -63,8 +63,8 @@ void drawStationDimensions(ViewPen& pen, const ViewInput& in)
     pen.row(rows, "box", at.extreme(false), at.extreme(true), "box.length");
     pen.row(rows, "neck", at.onWall(l.tailWall.outerMaxX), tailEnd, "neck.tail-length");
     pen.row(rows, "scale", saddle, tailWall, "scale.saddle-to-tail");
-    // Where both ends stand as measured, the distance is what it is, whatever the scale length says.
-    const bool byScale = in.plan.scale.hold != ScaleHold::BothAsMeasured;
+    // Where both ends stand as measured, or a setback is in it, the distance is not the scale length.
+    const bool byScale = in.plan.scale.hold != ScaleHold::BothAsMeasured && in.plan.scale.setback == 0;
     pen.row(rows, "scale", nut, saddle, byScale ? "scale.length" : "");
     if (in.plan.fretboard.end == FretboardEnd::OverLid)
         pen.row(rows, "fretboard", headWall, at.onNeck(l.fretboardEndX), "fretboard.over-lid");

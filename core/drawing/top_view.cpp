@@ -1,6 +1,9 @@
 #include "core/drawing/board_views.h"
 #include "core/drawing/ring_split.h"
 #include "core/drawing/sheet_furniture.h"
+#include "core/solvers/neck_bow.h"
+
+#include <cmath>
 
 namespace lidwright {
 namespace {
@@ -34,10 +37,22 @@ void drawBody(ViewPen& pen, const ViewInput& in)
         pen.line("neck", "neck", line, LineKind::Visible);
 }
 
+void drawFrets(ViewPen& pen, const ViewInput& in)
+{
+    const FretLayout& frets = in.layout.frets;
+    const bool wire = in.plan.frets.kind == FretKind::Wire;
+    for (const Point dot : frets.markers)
+        pen.area("frets", "frets", circleRing(dot, frets.markerDiameter / 2), FillKind::Paper,
+                 LineKind::Narrow);
+    for (const FretLine& line : frets.lines)
+        pen.line("frets", "frets", {line.bass, line.treble}, wire ? LineKind::Visible : LineKind::Narrow);
+}
+
 void drawStringing(ViewPen& pen, const ViewInput& in)
 {
     const Layout& l = in.layout;
     pen.area("fretboard", "fretboard", l.fretboardOutline, FillKind::Fretboard, LineKind::Visible);
+    drawFrets(pen, in);
     const double half = in.plan.fretboard.widthAtNut / 2;
     const Ring nut{{l.nutX - kNutDrawn, l.neckY - half},
                    {l.nutX, l.neckY - half},
@@ -45,8 +60,19 @@ void drawStringing(ViewPen& pen, const ViewInput& in)
                    {l.nutX - kNutDrawn, l.neckY + half}};
     pen.area("scale", "strings", nut, FillKind::Bridge, LineKind::Visible);
     pen.area("bridge", "bridge", l.bridgeOutline, FillKind::Bridge, LineKind::Visible);
-    for (const auto& [from, to] : l.strings)
-        pen.line("strings", "strings", {from, to}, LineKind::Narrow);
+    for (std::size_t i = 0; i < l.strings.size(); ++i) {
+        const auto& [from, to] = l.strings[i];
+        const std::string part = "string." + std::to_string(i + 1);
+        // At its true gauge; the line keeps it in sight at any zoom.
+        const Point along = to - from;
+        pen.fill("", "strings",
+                 rectangleRing(0.5 * (from + to), length(along), in.plan.stringSet[i].gauge,
+                               std::atan2(along.y, along.x)),
+                 FillKind::CutThrough);
+        pen.line(part, "strings", {from, to}, LineKind::Narrow);
+        const Point3 held = stringWay(in.plan, l, i).points.back();
+        pen.line("anchor", "strings", {to, {held.x, held.y}}, LineKind::Narrow);
+    }
     pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Visible);
 }
 
@@ -102,8 +128,8 @@ void drawCrossDimensions(ViewPen& pen, const ViewInput& in)
     const Layout& l = in.layout;
     const double room = pen.paper(kCuttingPlaneRoom);
     DimensionRows left(Side::Left, l.headEndX - room, pen.paper());
-    const Bounds neck = bounds(l.neckOutline);
-    pen.row(left, "neck", {l.headEndX, neck.minY}, {l.headEndX, neck.maxY}, "neck.width");
+    const double half = in.plan.neck.width / 2;
+    pen.row(left, "neck", {l.headEndX, l.neckY - half}, {l.headEndX, l.neckY + half}, "neck.width");
     DimensionRows right(Side::Right, std::max(l.tailEndX, l.body.maxX) + room, pen.paper());
     pen.row(right, "box", farthest(l.boxOuter, {0, -1}, {1, 0}), farthest(l.boxOuter, {0, 1}, {1, 0}),
             "box.width");
@@ -118,6 +144,7 @@ void drawTopView(ViewPen& pen, const ViewInput& in)
 {
     const Layout& l = in.layout;
     drawBody(pen, in);
+    drawHeadTop(pen, in);
     drawStringing(pen, in);
     drawThinPlaces(pen, in);
     drawCentre(pen, in);

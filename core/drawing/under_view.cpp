@@ -24,6 +24,7 @@ void drawUnderView(ViewPen& pen, const ViewInput& in)
     for (const BlockLayout& block : l.blocks)
         pen.area(block.part, "blocks", block.outline, FillKind::Block, LineKind::Visible);
     pen.area("neck", "neck", l.neckOutline, FillKind::Wood, LineKind::Visible);
+    drawHeadUnder(pen, in);
     drawFixingsAndTies(pen, in);
 
     // What the neck covers from this side.

@@ -90,11 +90,11 @@ void layoutNeck(const Plan& plan, Layout& out)
     switch (scale.hold) {
         case ScaleHold::NutToBox:
             out.nutX = nutByBox;
-            out.saddleX = nutByBox + scale.length;
+            out.saddleX = nutByBox + scale.length + scale.setback;
             break;
         case ScaleHold::SaddleToTail:
             out.saddleX = saddleByTail;
-            out.nutX = saddleByTail - scale.length;
+            out.nutX = saddleByTail - scale.length - scale.setback;
             break;
         case ScaleHold::BothAsMeasured:
             out.nutX = nutByBox;
@@ -130,6 +130,27 @@ void layoutFretboard(const Plan& plan, Layout& out)
                             {out.nutX, out.neckY + board.widthAtNut / 2}};
 }
 
+/// y of each string from the neck's middle, from the treble side, where the outer ones are `spread` apart.
+std::vector<double> stringPlaces(const Plan& plan, double spread)
+{
+    const int count = static_cast<int>(plan.stringSet.size());
+    const int each = std::clamp(plan.strings.perCourse, 1, std::max(count, 1));
+    const int courses = (count + each - 1) / each;
+    std::vector<double> places;
+    // A last course may have fewer strings; the outer strings are what the spread is measured between.
+    const auto width = [&](int course) {
+        return (std::min(each, count - course * each) - 1) * plan.strings.courseGap;
+    };
+    const double first = spread / 2 - width(0) / 2, last = -spread / 2 + width(courses - 1) / 2;
+    for (int course = 0; course < courses; ++course) {
+        const double middle =
+            courses == 1 ? 0 : first + (last - first) * static_cast<double>(course) / (courses - 1);
+        for (int k = 0; course * each + k < count && k < each; ++k)
+            places.push_back(middle + width(course) / 2 - k * plan.strings.courseGap);
+    }
+    return places;
+}
+
 void layoutBridge(const Plan& plan, Layout& out)
 {
     const Bridge& bridge = plan.bridge;
@@ -141,13 +162,28 @@ void layoutBridge(const Plan& plan, Layout& out)
     out.saddleTo = centre + (bridge.length / 2) * across;
     out.bridgeZ = {0, bridge.height};
 
-    const Strings& strings = plan.strings;
-    for (int i = 0; i < strings.count; ++i) {
-        const double share = strings.count == 1 ? 0 : static_cast<double>(i) / (strings.count - 1) - 0.5;
-        const double atSaddle = share * strings.spreadAtSaddle;
-        out.strings.push_back({{out.nutX, out.neckY + share * strings.spreadAtNut},
-                               {out.saddleX - std::tan(angle) * atSaddle, out.neckY + atSaddle}});
-    }
+    const auto atNut = stringPlaces(plan, plan.strings.spreadAtNut);
+    const auto atSaddle = stringPlaces(plan, plan.strings.spreadAtSaddle);
+    for (std::size_t i = 0; i < atNut.size(); ++i)
+        out.strings.push_back({{out.nutX, out.neckY + atNut[i]},
+                               {out.saddleX - std::tan(angle) * atSaddle[i], out.neckY + atSaddle[i]}});
+}
+
+/// The head, and the neck with it.
+void layoutHead(const Plan& plan, Layout& out)
+{
+    out.head = headLayout(plan, out);
+    out.neckNeeded = out.tailEndX - out.nutX + out.head.blankUsed;
+    const Ring& head = out.head.outline;
+    if (plan.head.width > 0 && plan.head.width != plan.neck.width)
+        out.neckOutline = {head[0],
+                           head[1],
+                           {head[1].x, out.neckOutline[0].y},
+                           out.neckOutline[1],
+                           out.neckOutline[2],
+                           {head[2].x, out.neckOutline[3].y},
+                           head[2],
+                           head[3]};
 }
 
 void layoutHoles(const Plan& plan, Layout& out)
@@ -278,7 +314,9 @@ Layout derive(const Plan& plan, PlacedArtCache* cache)
     layoutEndWalls(plan, out);
     layoutNeck(plan, out);
     layoutFretboard(plan, out);
+    out.frets = fretLayout(plan, out);
     layoutBridge(plan, out);
+    layoutHead(plan, out);
     layoutHoles(plan, out);
     layoutFixings(plan, out);
     layoutBlocks(plan, out);

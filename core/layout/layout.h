@@ -4,6 +4,8 @@
 #include "core/geometry/segment_tree.h"
 #include "core/geometry/transform.h"
 #include "core/layout/backing_layout.h"
+#include "core/layout/fret_layout.h"
+#include "core/layout/head_layout.h"
 #include "core/layout/lid_places.h"
 #include "core/plan/plan.h"
 
@@ -116,7 +118,7 @@ struct Layout {
     double seatDepth =
         0;  ///< how deep the lid's seat is cut into the neck's top; 0 when it lies under the lid
     double seatFrom = 0, seatTo = 0;  ///< x of that seat
-    double neckNeeded = 0;            ///< length of stick the plan uses, without saw cuts
+    double neckNeeded = 0;            ///< length of stick the plan uses, without the saw cuts at its ends
     EndWallLayout headWall;
     EndWallLayout tailWall;
 
@@ -125,10 +127,14 @@ struct Layout {
     double fretboardCut = 0;  ///< finished length
     Span fretboardZ;
 
+    FretLayout frets;
+
     Ring bridgeOutline;          ///< plan view, true angle
     Point saddleFrom, saddleTo;  ///< saddle line across the bridge, bass to treble
     Span bridgeZ;
-    std::vector<std::pair<Point, Point>> strings;  ///< nut to saddle, bass to treble
+    std::vector<std::pair<Point, Point>> strings;  ///< nut to saddle, one per Plan::stringSet
+
+    HeadLayout head;
 
     std::vector<BlockLayout> blocks;
     BackingLayout backing;

@@ -1,10 +1,12 @@
 #include "core/layout/values.h"
 
 #include "core/geometry/sharpness.h"
+#include "core/layout/head_values.h"
 #include "core/layout/sound_opening.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace lidwright {
 namespace {
@@ -18,6 +20,11 @@ public:
     void add(std::string key, std::string label, double value, Quantity quantity)
     {
         m_values.push_back({std::move(key), std::move(label), {value, quantity}});
+    }
+    void add(std::vector<DerivedValue> values)
+    {
+        m_values.insert(m_values.end(), std::make_move_iterator(values.begin()),
+                        std::make_move_iterator(values.end()));
     }
     std::vector<DerivedValue> take() { return std::move(m_values); }
 
@@ -154,11 +161,13 @@ void topValues(const Plan& plan, const Layout& l, List& out)
         nearest = std::min(nearest, signedClearance(SegmentTree({hole}), l.bridgeOutline).distance);
     if (std::isfinite(nearest))
         out.length("bridge.art-clearance", "Bridge to the nearest artwork or hole", nearest);
-    if (plan.strings.count > 1) {
+    // Of courses from the first string of one to the first of the next.
+    const auto next = static_cast<std::size_t>(plan.strings.perCourse);
+    if (l.strings.size() > next) {
         out.length("strings.pitch-at-nut", "String to string at the nut",
-                   plan.strings.spreadAtNut / (plan.strings.count - 1));
+                   l.strings[0].first.y - l.strings[next].first.y);
         out.length("strings.pitch-at-saddle", "String to string at the saddle",
-                   plan.strings.spreadAtSaddle / (plan.strings.count - 1));
+                   l.strings[0].second.y - l.strings[next].second.y);
     }
 }
 
@@ -171,6 +180,7 @@ std::vector<DerivedValue> values(const Plan& plan, const Layout& layout)
     artValues(plan, layout, out);
     soundValues(plan, layout, out);
     neckValues(plan, layout, out);
+    out.add(headValues(plan, layout));
     topValues(plan, layout, out);
     for (const Station& s : layout.stations)
         out.length("station." + s.id, s.label, s.x);

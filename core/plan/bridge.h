@@ -6,7 +6,7 @@ namespace lidwright {
 struct Bridge {
     double length = 90;    ///< across the strings
     double width = 18;     ///< along the strings
-    double height = 12;    ///< lid's top to the saddle's crown
+    double height = 8;     ///< lid's top to the saddle's crown
     double artMargin = 3;  ///< least distance to any artwork or hole
     double angle = 0;      ///< degrees the bridge is turned counter-clockwise seen from the front
 

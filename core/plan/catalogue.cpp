@@ -11,17 +11,6 @@
 namespace lidwright {
 namespace {
 
-const std::vector<Parameter>& allRows()
-{
-    static const std::vector<Parameter> rows = [] {
-        std::vector<Parameter> all = rows::bodyRows();
-        for (auto&& group : {rows::neckRows(), rows::shopRows(), rows::cutterRows()})
-            all.insert(all.end(), group.begin(), group.end());
-        return all;
-    }();
-    return rows;
-}
-
 constexpr PartInfo kParts[] = {
     {"sheet", "Plan", false},
     {"box", "Box", false},
@@ -36,14 +25,45 @@ constexpr PartInfo kParts[] = {
     {"neck", "Neck", false},
     {"head-opening", "Head-end opening", false},
     {"tail-opening", "Tail-end opening", false},
+    {"head", "Head", false},
+    {"tuners", "Tuners", false},
     {"fretboard", "Fretboard", false},
+    {"frets", "Frets", false},
     {"strings", "Strings", false},
+    {"string", "String", true},
     {"bridge", "Bridge", false},
+    {"anchor", "String anchor", false},
+    {"setup", "Set-up", false},
     {"corner-blocks", "Corner blocks", false},
     {"block", "Wall block", true},
     {"shop", "Shop", false},
     {"cutter", "Cutter", false},
 };
+
+/// Where the part of a row stands in kParts.
+std::ptrdiff_t partPlace(const Parameter& row)
+{
+    const std::string_view key = row.key;
+    const std::string_view part = key.substr(0, key.find('.'));
+    return std::find_if(std::begin(kParts), std::end(kParts),
+                        [&](const PartInfo& p) { return part == p.key; }) -
+           std::begin(kParts);
+}
+
+const std::vector<Parameter>& allRows()
+{
+    static const std::vector<Parameter> rows = [] {
+        std::vector<Parameter> all = rows::bodyRows();
+        for (auto&& group : {rows::neckRows(), rows::headRows(), rows::playingRows(), rows::holdingRows(),
+                             rows::shopRows(), rows::cutterRows()})
+            all.insert(all.end(), group.begin(), group.end());
+        // Rows stand in files by subject; everybody meets them in the order of the parts.
+        std::stable_sort(all.begin(), all.end(),
+                         [](const Parameter& a, const Parameter& b) { return partPlace(a) < partPlace(b); });
+        return all;
+    }();
+    return rows;
+}
 
 /// Splits "art.2.x" into pattern "art.#.x" and index 1; index -1 where the key has no number.
 struct SplitKey {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string>
+
 namespace lidwright {
 
 /// The stick that runs through the box from the headstock to the tail.
@@ -12,8 +14,9 @@ struct Neck {
     /// the lid's thickness: flush with the lid's top, a seat for the lid is cut into the neck; negative:
     /// lowered, in a mortise.
     double top = 0;
-    double headLength = 130;  ///< end of the stick to the nut's front edge
-    double tailLength = 25;   ///< stub beyond the tail-end wall's outer face
+    double headLength = 130;           ///< end of the stick to the nut's front edge
+    double tailLength = 25;            ///< stub beyond the tail-end wall's outer face
+    std::string wood = "sugar-maple";  ///< id of a wood in core/materials
 
     bool operator==(const Neck&) const = default;
 };

@@ -40,6 +40,11 @@ std::vector<Parameter> scaleRows()
         length<&Plan::scale, &Scale::nutToBox>("scale.nut-to-box", "Nut to box", {0, 1200}, kNone,
                                                "Nut's front edge to the head-end wall's outer face.",
                                                nutHeld),
+        length<&Plan::scale, &Scale::setback>("scale.setback", "Setback of the saddle", {-10, 20},
+                                              practice(1, 4),
+                                              "How far beyond the scale length the saddle stands, where the "
+                                              "neck's centre line crosses it; the bridge's "
+                                              "angle slants it."),
         length<&Plan::scale, &Scale::saddleToTail>(
             "scale.saddle-to-tail", "Saddle to tail-end wall", {-500, 1400}, practice(40, 130),
             "Saddle line to the tail-end wall's outer face.", saddleHeld),
@@ -111,20 +116,6 @@ std::vector<Parameter> fretboardRows()
     };
 }
 
-std::vector<Parameter> stringRows()
-{
-    return {
-        number<&Plan::strings, &Strings::count>("strings.count", "Strings", Quantity::Count, {1, 12},
-                                                practice(3, 6), "How many strings."),
-        length<&Plan::strings, &Strings::spreadAtNut>(
-            "strings.spread-at-nut", "Spread at nut", {0, 140}, practice(18, 40),
-            "First string to last string at the nut, centre to centre."),
-        length<&Plan::strings, &Strings::spreadAtSaddle>(
-            "strings.spread-at-saddle", "Spread at saddle", {0, 200}, practice(24, 60),
-            "First string to last string at the saddle, centre to centre."),
-    };
-}
-
 std::vector<Parameter> bridgeRows()
 {
     return {
@@ -155,7 +146,7 @@ std::vector<Parameter> neckRows()
                                           "head-opening.depth", "head-opening.strip", headCut),
           openingRows<&Plan::tailOpening>("tail-opening.cut", "tail-opening.centre", "tail-opening.width",
                                           "tail-opening.depth", "tail-opening.strip", tailCut),
-          fretboardRows(), stringRows(), bridgeRows()})
+          fretboardRows(), bridgeRows()})
         all.insert(all.end(), group.begin(), group.end());
     return all;
 }

@@ -8,12 +8,16 @@
 #include "core/plan/bridge.h"
 #include "core/plan/cutter.h"
 #include "core/plan/fretboard.h"
+#include "core/plan/frets.h"
+#include "core/plan/head.h"
 #include "core/plan/lid.h"
 #include "core/plan/lid_fixing.h"
 #include "core/plan/neck.h"
 #include "core/plan/scale.h"
+#include "core/plan/setup.h"
 #include "core/plan/shop.h"
 #include "core/plan/sound_hole.h"
+#include "core/plan/string_anchor.h"
 #include "core/plan/strings.h"
 #include "core/plan/tie_spot.h"
 
@@ -35,10 +39,16 @@ struct Plan {
     Neck neck;
     WallOpening headOpening;
     WallOpening tailOpening;
+    Head head;
+    Tuners tuners;
     Fretboard fretboard;
+    Frets frets;
     Scale scale;
     Strings strings;
+    std::vector<GuitarString> stringSet = ordinaryStrings();  ///< from the treble side; one to kMostStrings
     Bridge bridge;
+    StringAnchor anchor;
+    Setup setup;
     CornerBlocks cornerBlocks;
     std::vector<WallBlock> blocks;
     Shop shop;

@@ -178,6 +178,9 @@ std::vector<Parameter> fixingRows();
 std::vector<Parameter> backingRows();
 std::vector<Parameter> cutterRows();
 std::vector<Parameter> neckRows();
+std::vector<Parameter> headRows();
+std::vector<Parameter> playingRows();
+std::vector<Parameter> holdingRows();
 std::vector<Parameter> shopRows();
 
 }  // namespace lidwright::rows

@@ -10,9 +10,10 @@ enum class ScaleHold {
 };
 
 struct Scale {
-    double length = 635;  ///< nut's front edge to saddle line, without setback
+    double length = 635;  ///< nut's front edge to saddle line, without setback: what the frets are placed by
     ScaleHold hold = ScaleHold::NutToBox;
-    double nutToBox = 400;     ///< nut's front edge to the head-end wall's outer face
+    double nutToBox = 400;  ///< nut's front edge to the head-end wall's outer face
+    double setback = 0;     ///< how far beyond the scale length the saddle stands, on the neck's centre line
     double saddleToTail = 95;  ///< saddle line to the tail-end wall's outer face
 
     bool operator==(const Scale&) const = default;

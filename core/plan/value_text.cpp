@@ -1,4 +1,5 @@
 #include "core/base/length_text.h"
+#include "core/base/pitch.h"
 #include "core/base/sentence.h"
 #include "core/plan/catalogue.h"
 
@@ -42,6 +43,23 @@ Result<ParameterValue> parseFlag(const Parameter& p, std::string_view text)
                  "write yes or no", 0};
 }
 
+/// A plain number, with or without its unit (lower case) behind it.
+Result<double> numberBefore(std::string_view text, std::string_view unit, const UnitStyle& style)
+{
+    std::string number = trimmedLower(text);
+    if (number.ends_with(unit)) number.resize(number.size() - unit.size());
+    return parseNumber(number, false, style.decimalMark);
+}
+
+/// Wire is sold by thousandths of an inch everywhere: a bare number too small for millimetres is in inches.
+Result<double> parseGauge(std::string_view text, const UnitStyle& style)
+{
+    constexpr double kThinnestWire = 0.1;  // mm
+    const auto bare = parseNumber(trimmedLower(text), false, style.decimalMark);
+    if (bare && *bare > 0 && *bare < kThinnestWire) return *bare * kMillimetresPerInch;
+    return parseLength(text, style);
+}
+
 }  // namespace
 
 Result<ParameterValue> parseValue(const Parameter& parameter, std::string_view text, const UnitStyle& style)
@@ -63,11 +81,19 @@ Result<ParameterValue> parseValue(const Parameter& parameter, std::string_view t
             return wrap(parseLength(text, style));
         case Quantity::Angle:
             return wrap(parseNumber(text, true, style.decimalMark));
-        case Quantity::Force: {
-            std::string number = trimmedLower(text);
-            if (number.ends_with('n')) number.pop_back();
-            return wrap(parseNumber(number, false, style.decimalMark));
+        case Quantity::Pitch: {
+            const auto pitch = parsePitch(text);
+            if (!pitch) return wrap(pitch.error());
+            return ParameterValue(pitch->semitone + pitch->cents / 100);
         }
+        case Quantity::Gauge:
+            return wrap(parseGauge(text, style));
+        case Quantity::Frequency:
+            return wrap(numberBefore(text, "hz", style));
+        case Quantity::Interval:
+            return wrap(numberBefore(text, "c", style));
+        case Quantity::Force:
+            return wrap(numberBefore(text, "n", style));
         default:
             return wrap(parseNumber(text, false, style.decimalMark));
     }
@@ -92,6 +118,14 @@ std::string formatValue(const Parameter& parameter, const ParameterValue& value,
             return decimalNumber(number, 4, style.decimalMark);
         case Quantity::Force:
             return decimalNumber(number, 4, style.decimalMark) + " N";
+        case Quantity::Frequency:
+            return decimalNumber(number, 4, style.decimalMark) + " Hz";
+        case Quantity::Interval:
+            return decimalNumber(number, 4, style.decimalMark) + " c";
+        case Quantity::Gauge:
+            if (style.unit == LengthUnit::Millimetre)
+                return decimalNumber(number, 4, style.decimalMark) + " mm";
+            return decimalNumber(number / kMillimetresPerInch, 5, style.decimalMark) + " in";
         default:
             return spoken(Measure{number, parameter.quantity}, style);
     }

@@ -2,7 +2,7 @@
 // the layout of it must end and be made of numbers.
 
 #include "core/io/plan/plan_file.h"
-#include "core/layout/values.h"
+#include "core/solvers/playing_values.h"
 
 #include <cmath>
 #include <cstddef>
@@ -39,7 +39,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     require(writePlan(again->plan) == written);
     require(!beyondPlanLimits(read->plan));
 
-    for (const DerivedValue& value : values(read->plan, derive(read->plan)))
+    for (const DerivedValue& value : allValues(read->plan, derive(read->plan)))
         require(std::isfinite(value.measure.value));
     return 0;
 }

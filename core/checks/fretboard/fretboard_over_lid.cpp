@@ -39,9 +39,11 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
     const Layout& l = in.layout;
     std::vector<Remedy> out;
     if (in.plan.neck.top < in.plan.lid.thickness)
-        out.push_back(oneEdit({"Let the neck's top lie flush with the lid's, with a seat of %1 for the lid",
-                               {mm(in.plan.lid.thickness)}},
-                              "neck.top", in.plan.lid.thickness));
+        out.push_back(
+            neckTopRemedy(in.plan,
+                          {"Let the neck's top lie flush with the lid's, with a seat of %1 for the lid",
+                           {mm(in.plan.lid.thickness)}},
+                          in.plan.lid.thickness));
     const double room = bounds(l.bridgeOutline).minX - l.headWall.outerX;
     if (room > 0 && room < in.plan.fretboard.overLid) {
         const double shorter = std::floor(std::max(0.0, room - kBenchRoom) * 2) / 2;

@@ -24,7 +24,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 {
     const Layout& l = in.layout;
     const double scale = in.plan.scale.length;
-    const double actual = l.saddleX - l.nutX;
+    const double actual = l.saddleX - l.nutX - in.plan.scale.setback;
     const double off = actual - scale;
     Verdict verdict = judgeAtMost(std::abs(off), kFine, kMost);
     Sentence says;
@@ -54,11 +54,11 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 std::vector<Remedy> propose(const CheckInput& in, const Finding&)
 {
     const Layout& l = in.layout;
-    const double actual = l.saddleX - l.nutX;
+    const double actual = l.saddleX - l.nutX - in.plan.scale.setback;
     std::vector<Remedy> out;
     if (in.plan.scale.hold == ScaleHold::BothAsMeasured) {
-        const double fromBox = l.headWall.outerX - l.saddleX + in.plan.scale.length;
-        const double fromTail = l.tailWall.outerX - l.nutX - in.plan.scale.length;
+        const double fromBox = l.headWall.outerX - l.saddleX + in.plan.scale.length + in.plan.scale.setback;
+        const double fromTail = l.tailWall.outerX - l.nutX - in.plan.scale.length - in.plan.scale.setback;
         out.push_back(oneEdit({"Set the saddle %1 before the tail-end wall", {mm(fromTail)}},
                               "scale.saddle-to-tail", fromTail));
         out.push_back(oneEdit({"Set the nut %1 before the box", {mm(fromBox)}}, "scale.nut-to-box", fromBox));
@@ -66,7 +66,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
     }
     if (in.plan.scale.hold == ScaleHold::SaddleToTail && l.nutX >= l.headWall.outerX) {
         // The octave fret at the box is the shortest neck that is played (common practice, no source).
-        const double longer = roundedOut(2 * (l.saddleX - l.headWall.outerX));
+        const double longer = roundedOut(2 * (l.saddleX - in.plan.scale.setback - l.headWall.outerX));
         out.push_back(oneEdit({"Take a scale length of %1", {mm(longer)}}, "scale.length", longer));
     }
     if (in.plan.scale.hold != ScaleHold::SaddleToTail && l.nutX >= l.headWall.outerX) {

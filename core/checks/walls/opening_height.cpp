@@ -67,11 +67,11 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
                   {mm(depth)}},
                  {{f.part + ".depth", depth}, {f.part + ".strip", std::min(strip, w.given->strip)}}});
             const double top = wall.opening.low + in.plan.neck.thickness - in.layout.lid.low;
-            out.push_back(oneEdit({"Let the neck lie on this opening's floor", {}}, "neck.top", top));
+            out.push_back(neckTopRemedy(in.plan, {"Let the neck lie on this opening's floor", {}}, top));
         } else if (wall.neck.low >= wall.wall.high) {
-            out.push_back(oneEdit({"Let the neck lie right under the lid", {}}, "neck.top", 0));
-            out.push_back(oneEdit({"Let the neck's top lie flush with the lid's", {}}, "neck.top",
-                                  in.plan.lid.thickness));
+            out.push_back(neckTopRemedy(in.plan, {"Let the neck lie right under the lid", {}}, 0));
+            out.push_back(neckTopRemedy(in.plan, {"Let the neck's top lie flush with the lid's", {}},
+                                        in.plan.lid.thickness));
         }
     }
     return out;

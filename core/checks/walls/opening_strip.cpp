@@ -44,8 +44,8 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
         const double raise = in.plan.neck.top + strip;
         const double lower = in.plan.neck.top - (kFine - strip);
         out.push_back(
-            oneEdit({"Raise the neck %1 into a notch open at the top", {mm(strip)}}, "neck.top", raise));
-        out.push_back(oneEdit({"Lower the neck %1", {mm(kFine - strip)}}, "neck.top", lower));
+            neckTopRemedy(in.plan, {"Raise the neck %1 into a notch open at the top", {mm(strip)}}, raise));
+        out.push_back(neckTopRemedy(in.plan, {"Lower the neck %1", {mm(kFine - strip)}}, lower));
     }
     return out;
 }

@@ -51,7 +51,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
                                   in.plan.box.height + by));
         }
         if (in.plan.neck.top < 0)
-            out.push_back(oneEdit({"Let the neck lie right under the lid", {}}, "neck.top", 0));
+            out.push_back(neckTopRemedy(in.plan, {"Let the neck lie right under the lid", {}}, 0));
     }
     return out;
 }

@@ -45,9 +45,9 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
     // The opening that is not cut yet follows the one that is.
     std::vector<Remedy> out;
     const auto follow = [&](const EndWallLayout& wall) {
-        Remedy r{{"Put the neck into the opening that is cut", {}},
-                 {{"neck.offset", wall.openingCentre},
-                  {"neck.top", wall.opening.low + in.plan.neck.thickness - in.layout.lid.low}}};
+        Remedy r = neckTopRemedy(in.plan, {"Put the neck into the opening that is cut", {}},
+                                 wall.opening.low + in.plan.neck.thickness - in.layout.lid.low);
+        r.edits.push_back({"neck.offset", wall.openingCentre});
         out.push_back(std::move(r));
     };
     if (in.plan.headOpening.cut && !in.plan.tailOpening.cut) follow(in.layout.headWall);

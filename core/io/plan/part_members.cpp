@@ -17,11 +17,15 @@ const Parameter* listParameter(const PartInfo& part)
 
 const Parameter* countParameter(const PartInfo& part)
 {
-    const std::string key = std::string(part.key) + ".count";
     const auto rows = catalogue();
-    const auto found =
-        std::find_if(rows.begin(), rows.end(), [&](const Parameter& p) { return p.key == key; });
-    return found == rows.end() ? nullptr : &*found;
+    // How many strings there are is asked for among what all strings share.
+    for (const char* ending : {".count", "s.count"}) {
+        const std::string key = part.key + std::string(ending);
+        const auto found =
+            std::find_if(rows.begin(), rows.end(), [&](const Parameter& p) { return p.key == key; });
+        if (found != rows.end()) return &*found;
+    }
+    return nullptr;
 }
 
 }  // namespace
@@ -36,6 +40,13 @@ std::size_t listSize(const Plan& plan, const PartInfo& part)
 {
     const Parameter* any = listParameter(part);
     return any == nullptr ? 0 : static_cast<std::size_t>(any->size(plan));
+}
+
+std::pair<std::size_t, std::size_t> listBounds(const PartInfo& part)
+{
+    const Parameter* count = countParameter(part);
+    if (count == nullptr) return {0, kMostPieces};
+    return {static_cast<std::size_t>(count->least), static_cast<std::size_t>(count->most)};
 }
 
 void resizeList(Plan& plan, const PartInfo& part, std::size_t size)

@@ -4,6 +4,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace lidwright {
 
@@ -12,6 +13,8 @@ std::string_view memberName(const Parameter& parameter);
 
 /// How many members the list of a part has; `part.list` must be true.
 std::size_t listSize(const Plan& plan, const PartInfo& part);
+/// Least and most members that the list of a part may have.
+std::pair<std::size_t, std::size_t> listBounds(const PartInfo& part);
 /// Gives the list that many members, new ones fresh; not more than kMostPieces.
 void resizeList(Plan& plan, const PartInfo& part, std::size_t size);
 

@@ -130,11 +130,19 @@ private:
     {
         const auto* list = m_cursor.array(value, path);
         if (list == nullptr) return;
-        if (list->size() > static_cast<std::size_t>(kMostPieces)) {
-            m_cursor.fail(path.shown,
-                          "a list of " + std::to_string(list->size()) + " is longer than " +
-                              std::to_string(kMostPieces),
-                          "remove some");
+        const auto [least, most] = listBounds(part);
+        if (list->size() > most) {
+            m_cursor.fail(
+                path.shown,
+                "a list of " + std::to_string(list->size()) + " is longer than " + std::to_string(most),
+                "remove some");
+            return;
+        }
+        if (list->size() < least) {
+            m_cursor.fail(
+                path.shown,
+                "a list of " + std::to_string(list->size()) + " is shorter than " + std::to_string(least),
+                "add some, or leave the list out");
             return;
         }
         resizeList(m_plan, part, list->size());

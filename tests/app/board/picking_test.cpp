@@ -61,7 +61,7 @@ TEST_F(Picking, AnAreaInTheHandWinsOverTheStringsThatCrossIt)
     const auto& [nut, saddle] = layout().strings.front();
     const double t = 0.3;
     EXPECT_EQ(at(View::Top, {nut.x + t * (saddle.x - nut.x), nut.y + t * (saddle.y - nut.y)}).part,
-              "strings");
+              "string.1");
 }
 
 TEST_F(Picking, BarePaperIsNothing)

@@ -345,6 +345,7 @@ TEST(FindingsPanel, SaysSoWhenThereIsNothingToMend)
 {
     Plan plan;
     plan.holes.resize(1);
+    plan.scale.setback = 3.2;
     Panel p(plan);
     for (const FindingCard* card : p.panel->cards())
         ADD_FAILURE() << "to mend in a plain plan: " << card->accessibleName().toStdString();

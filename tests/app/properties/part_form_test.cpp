@@ -262,7 +262,8 @@ TEST(PartForm, NoLineOfALabelIsCutOff)
     plan.sheet.unit = PlanUnit::InchFraction;
     plan.neck.blankLength = 700;
     for (const PartInfo& part : parts()) {
-        const Form f(part.key, plan);
+        // As tall as the scrolled form gets: it is not squeezed in the window.
+        const Form f(part.key, plan, {300, 2400});
         QTest::qWait(1);
         for (const QLabel* label : f.form->findChildren<QLabel*>()) {
             if (label->isVisibleTo(f.form) && label->wordWrap()) {

@@ -2,9 +2,11 @@
 
 #include "tests/app/properties/panel_window.h"
 
-#include "core/layout/values.h"
+#include "core/solvers/playing_values.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace lidwright {
 namespace {
@@ -25,9 +27,12 @@ TEST(PartKeys, TakeKeysApartAndPutThemTogether)
 TEST(PartKeys, EveryDerivedQuantityButTheStationsStandsWithAPart)
 {
     const Plan plan = testing::fullPlan();
-    for (const DerivedValue& value : values(plan, derive(plan))) {
+    for (const DerivedValue& value : allValues(plan, derive(plan))) {
         const QString part = partOfDerived(value.key);
-        if (value.key.starts_with("station.")) {
+        // What is told fret by fret and tuner by tuner stands in the studies and `values`.
+        const bool numbered = (value.key.starts_with("frets.") || value.key.starts_with("tuners.")) &&
+                              std::count(value.key.begin(), value.key.end(), '.') > 1;
+        if (value.key.starts_with("station.") || numbered) {
             EXPECT_TRUE(part.isEmpty()) << value.key;
             continue;
         }

@@ -48,6 +48,7 @@ TEST(PartTree, SelectionRunsBothWays)
     ASSERT_NE(t.tree->currentItem(), nullptr);
     EXPECT_EQ(t.tree->currentItem()->data(0, Qt::UserRole).toString().toStdString(), "bridge");
 
+    t.tree->scrollToItem(t.item(QStringLiteral("lid")));
     QTest::mouseClick(t.tree->viewport(), Qt::LeftButton, {},
                       t.tree->visualItemRect(t.item(QStringLiteral("lid"))).center());
     EXPECT_EQ(t.document.selectedPart().toStdString(), "lid");

@@ -43,6 +43,7 @@ Plan whereItCounts(const Plan& plan, const ParameterRef& ref)
     for (const Parameter& other : catalogue()) {
         const int values = other.quantity == Quantity::Flag     ? 2
                            : other.quantity == Quantity::Choice ? static_cast<int>(other.choices.size())
+                           : other.quantity == Quantity::Count  ? 3
                                                                 : 0;
         for (int v = 0; v < values; ++v) {
             const int members = other.inList() ? other.size(plan) : 1;
@@ -60,7 +61,7 @@ Plan whereItCounts(const Plan& plan, const ParameterRef& ref)
 double anotherNumber(const Parameter& p, double now)
 {
     const double end = p.most - now > now - p.least ? p.most : p.least;
-    const double step = p.quantity == Quantity::Count ? 1 : 0.5;
+    const double step = p.quantity == Quantity::Count || p.quantity == Quantity::Pitch ? 1 : 0.5;
     const double half = std::floor((now + (end - now) / 2) / step) * step;
     return half != now && half >= p.least && half <= p.most ? half : end;
 }
@@ -91,7 +92,8 @@ TEST_P(EveryParameter, HasARowThatTakesWhatIsTypedAndGivesItBack)
         } else {
             const double number = anotherNumber(p, std::get<double>(before));
             wanted = number;
-            type(typed, QString::number(number, 'g', 12));
+            type(typed, p.quantity == Quantity::Pitch ? QString::fromStdString(formatValue(p, number, {}))
+                                                      : QString::number(number, 'g', 12));
         }
     } else if (auto* notes = qobject_cast<NotesEdit*>(control)) {
         wanted = std::string("one\ntwo");

@@ -2,6 +2,7 @@
 #include "app/exchange/import_artwork_dialog.h"
 #include "app/exchange/paint_uses_dialog.h"
 #include "app/paper/paper_dialog.h"
+#include "app/studies/study_panel.h"
 #include "app/window/about_dialog.h"
 #include "app/window/keys_page.h"
 #include "tests/app/exchange/drawings.h"
@@ -112,6 +113,13 @@ TEST_F(AccessibleNames, OfTheMainWindowWithEveryPartSelected)
     window->partsSide().setFolded(true);
     window->findingsSide().setFolded(true);
     expectNamed(*window);
+    action(Command::Studies)->trigger();
+    for (const StudyEntry& entry : studies()) {
+        SCOPED_TRACE(entry.id);
+        ASSERT_TRUE(window->studyPanel().choose(entry.id));
+        QApplication::processEvents();
+        expectNamed(*window);
+    }
 }
 
 TEST_F(AccessibleNames, OfTheDialogs)

@@ -6,6 +6,8 @@
 #include "tests/app/window/window_fixture.h"
 #include "tests/support/plans.h"
 
+#include "core/materials/tunings.h"
+
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDir>
@@ -88,6 +90,21 @@ TEST_F(Window, TiesAndFixingHolesAreAddedAndGoWithTheirDrawing)
     document().select(QStringLiteral("art.1"));
     action(Command::DeletePart)->trigger();
     EXPECT_TRUE(document().plan().ties.empty());
+}
+
+TEST_F(Window, ATuningFillsInTheStringsInOneStep)
+{
+    window->askForTuning = [] { return findTuning("gdg"); };
+    action(Command::TakeTuning)->trigger();
+    ASSERT_EQ(document().plan().stringSet.size(), 3u);
+    EXPECT_EQ(document().plan().stringSet[2].pitch, 43) << "G2 lies on the bass side";
+    EXPECT_EQ(document().selectedPart(), "strings");
+    EXPECT_EQ(document().undoStack().count(), 1);
+    document().undoStack().undo();
+    EXPECT_EQ(document().plan(), Plan{});
+    window->askForTuning = []() -> const Tuning* { return nullptr; };
+    action(Command::TakeTuning)->trigger();
+    EXPECT_EQ(document().plan(), Plan{});
 }
 
 TEST_F(Window, HolesSlotsAndBlocksAreAddedAndDeleted)

@@ -83,7 +83,7 @@ TEST(Values, OpeningsAndClearances)
 TEST(Values, OneStringHasNoPitch)
 {
     Plan plan;
-    plan.strings.count = 1;
+    plan.stringSet.resize(1);
     EXPECT_FALSE(valueOf(plan, "strings.pitch-at-nut"));
 }
 

@@ -50,7 +50,13 @@ double halfStep(const Parameter& p, const UnitStyle& style)
             return 0.005 + 1e-9;
         case Quantity::Ratio:
         case Quantity::Force:
+        case Quantity::Frequency:
+        case Quantity::Interval:
             return 0.00005 + 1e-9;
+        case Quantity::Gauge:
+            return (style.unit == LengthUnit::Millimetre ? 0.00005 : 0.000127) + 1e-9;
+        case Quantity::Pitch:
+            return 0.0005 + 1e-9;
         default:
             return 0;
     }

@@ -176,7 +176,7 @@ TEST(PlanRefusal, EveryQuantityIsHeldToItsRange)
     for (const Parameter& p : catalogue()) {
         const std::string key = p.key;
         const std::string part = key.substr(0, key.find('.')), name = key.substr(key.rfind('.') + 1);
-        if (p.isText() || (key.ends_with(".count") && key != "strings.count")) continue;
+        if (p.isText() || key.ends_with(".count")) continue;
         const auto fileWith = [&](const std::string& value) {
             const std::string member = "{\"" + name + "\":" + value + (part == "art" ? ",\"runs\":[]}" : "}");
             return plan("\"" + part + "\":" + (p.inList() ? "[" + member + "]" : member));
