@@ -72,6 +72,9 @@ constexpr ActionEntry kActions[] = {
     {Command::ThinPlaces, "thin-places", QT_TRANSLATE_NOOP("Actions", "Thin pla&ces"),
      QT_TRANSLATE_NOOP("Actions", "Show or hide the table of thin wood between the cuts, and what it bears"),
      "act_thin_places", kNone, "F4", true},
+    {Command::Studies, "studies", QT_TRANSLATE_NOOP("Actions", "Stu&dies"),
+     QT_TRANSLATE_NOOP("Actions", "Show or hide tables and plots of what the plan comes to"), "act_studies", kNone, "F5",
+     true},
     {Command::FirstSteps, "first-steps", QT_TRANSLATE_NOOP("Actions", "First st&eps"),
      QT_TRANSLATE_NOOP("Actions", "Show or hide the strip of the five things to do first"), "", kNone, "", true},
     {Command::NextRegion, "next-region", QT_TRANSLATE_NOOP("Actions", "&Go to next region"),
@@ -86,6 +89,8 @@ constexpr ActionEntry kActions[] = {
      QT_TRANSLATE_NOOP("Actions", "Add a round hole to the lid"), "act_add_hole", kNone, "Ctrl+Shift+H"},
     {Command::AddSlot, "add-slot", QT_TRANSLATE_NOOP("Actions", "Add &slot"),
      QT_TRANSLATE_NOOP("Actions", "Add a slot with round ends to the lid"), "act_add_slot", kNone, "Ctrl+Shift+L"},
+    {Command::TakeTuning, "take-tuning", QT_TRANSLATE_NOOP("Actions", "Take a tunin&g..."),
+     QT_TRANSLATE_NOOP("Actions", "Fill in the strings of an ordinary tuning"), "act_take_tuning", kNone, "Ctrl+Shift+J"},
     {Command::AddFixing, "add-fixing", QT_TRANSLATE_NOOP("Actions", "Add &fixing hole"),
      QT_TRANSLATE_NOOP("Actions", "Add a hole to the lid for a screw or an alignment pin"), "act_add_fixing", kNone, "Ctrl+Shift+F"},
     {Command::AddTie, "add-tie", QT_TRANSLATE_NOOP("Actions", "Add &tie"),
@@ -108,10 +113,11 @@ using K = MenuItem::Kind;
 const MenuItem kFile[] = {Command::New, Command::Open, K::RecentFiles, K::Samples, K::Separator, Command::Save, Command::SaveAs,
                           K::Separator, Command::AddArtwork, Command::BoxOutline, K::Separator, Command::Paper,
                           Command::CutFile, Command::ExportPicture, K::Separator, Command::Quit};
-const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::DeletePart, Command::PaintUses};
+const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::DeletePart, Command::PaintUses, Command::TakeTuning};
 const MenuItem kView[] = {Command::FitAll, Command::FitTop, Command::FitSection, Command::FitHeadEnd, Command::FitTailEnd,
                           K::Separator, Command::ZoomIn, Command::ZoomOut, K::Separator, Command::UnderView, Command::Snapping,
-                          K::Separator, Command::PartsSide, Command::FindingsSide, Command::ThinPlaces, Command::FirstSteps, Command::NextRegion};
+                          K::Separator, Command::PartsSide, Command::FindingsSide, Command::ThinPlaces, Command::Studies,
+                          Command::FirstSteps, Command::NextRegion};
 const MenuItem kAdd[] = {Command::AddArtwork, Command::AddTie, Command::AddHole, Command::AddSlot, Command::AddFixing,
                          Command::AddBlock, Command::AddBacking};
 const MenuItem kHelp[] = {Command::KeysPage, Command::WhatsThis, K::Separator, Command::About};
@@ -126,8 +132,8 @@ const MenuEntry kMenus[] = {
 
 const MenuItem kToolBar[] = {Command::Open, Command::Save, K::Separator, Command::Undo, Command::Redo, K::Separator,
                              Command::AddArtwork, Command::AddHole, Command::AddSlot, Command::AddBlock, K::Separator,
-                             Command::FitAll, Command::UnderView, Command::Snapping, K::Separator, Command::ThinPlaces, Command::Paper,
-                             Command::CutFile};
+                             Command::FitAll, Command::UnderView, Command::Snapping, K::Separator, Command::ThinPlaces, Command::Studies,
+                             Command::Paper, Command::CutFile};
 // clang-format on
 
 }  // namespace

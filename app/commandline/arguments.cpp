@@ -37,8 +37,9 @@ Result<Arguments> Arguments::parse(std::span<const std::string> words, std::span
         if (optionsOver || word.size() < 2 || word[0] != '-') {
             if (result.m_plain.size() == mostPlain) {
                 return Error{"one word too many", word,
-                             mostPlain == 1 ? "this command takes one file; put names with spaces in quotes"
-                                            : "this command takes options only"};
+                             mostPlain == 0   ? "this command takes options only"
+                             : mostPlain == 1 ? "this command takes one file; put names with spaces in quotes"
+                                              : "put names with spaces in quotes"};
             }
             result.m_plain.push_back(word);
             continue;

@@ -37,6 +37,16 @@ const char* unitName(Quantity quantity)
             return "N";
         case Quantity::Mass:
             return "kg";
+        case Quantity::Stress:
+            return "MPa";
+        case Quantity::Pitch:
+            return "semitone";
+        case Quantity::Gauge:
+            return "mm";
+        case Quantity::Frequency:
+            return "Hz";
+        case Quantity::Interval:
+            return "cent";
         case Quantity::Count:
         case Quantity::Ratio:
         case Quantity::Choice:
@@ -62,6 +72,16 @@ const char* kindName(Quantity quantity)
             return "force";
         case Quantity::Mass:
             return "mass";
+        case Quantity::Stress:
+            return "stress";
+        case Quantity::Pitch:
+            return "pitch";
+        case Quantity::Gauge:
+            return "gauge";
+        case Quantity::Frequency:
+            return "frequency";
+        case Quantity::Interval:
+            return "interval";
         case Quantity::Count:
             return "count";
         case Quantity::Ratio:

@@ -81,12 +81,12 @@ Result<Plan> applySetting(const Plan& plan, const std::string& setting)
     return withValue(plan, setting.substr(0, equals), setting.substr(equals + 1), "--set " + setting);
 }
 
-Result<PlanInput> readPlanInput(const Arguments& arguments)
+Result<PlanInput> readPlanInput(const Arguments& arguments, std::size_t planWord)
 {
     PlanInput input;
     input.name = "built-in plan";
-    if (!arguments.plain().empty()) {
-        input.name = arguments.plain().front();
+    if (arguments.plain().size() > planWord) {
+        input.name = arguments.plain()[planWord];
         const Result<QByteArray> bytes =
             readWholeFile(QString::fromStdString(input.name), qint64(kPlanFileLimit));
         if (!bytes) return bytes.error();

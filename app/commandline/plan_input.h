@@ -21,10 +21,11 @@ struct PlanInput {
     std::string name;  ///< file it came from; "built-in plan" where none was named
 };
 
-/// Reads the plan that the first plain word names (the built-in one where there is none), puts every --art on
-/// its lid, then does every --set in order. What is worth knowing (notes of the file, messages of drawings)
-/// goes to the standard error.
-Result<PlanInput> readPlanInput(const Arguments& arguments);
+/// Reads the plan that the plain word number `planWord` names (the built-in one where there is none), puts
+/// every
+/// --art on its lid, then does every --set in order. What is worth knowing (notes of the file, messages of
+/// drawings) goes to the standard error.
+Result<PlanInput> readPlanInput(const Arguments& arguments, std::size_t planWord = 0);
 
 /// One "KEY=VALUE" done to the plan. The value is read as a person types it, in the plan's unit.
 Result<Plan> applySetting(const Plan& plan, const std::string& setting);

@@ -3,7 +3,7 @@
 #include "app/commandline/json_text.h"
 #include "app/commandline/plan_input.h"
 
-#include "core/layout/values.h"
+#include "core/solvers/playing_values.h"
 
 #include <nlohmann/json.hpp>
 
@@ -23,7 +23,7 @@ int run(const Arguments& arguments)
 {
     const Result<PlanInput> input = readPlanInput(arguments);
     if (!input) return refuse(input.error());
-    const std::vector<DerivedValue> all = values(input->plan, derive(input->plan));
+    const std::vector<DerivedValue> all = allValues(input->plan, derive(input->plan));
     if (arguments.has("--json")) {
         Json json;
         json["plan"] = input->name;

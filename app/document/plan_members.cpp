@@ -35,6 +35,7 @@ int memberCount(const Plan& plan, const QString& list)
     if (list == QLatin1String("hole")) return static_cast<int>(plan.holes.size());
     if (list == QLatin1String("tie")) return static_cast<int>(plan.ties.size());
     if (list == QLatin1String("fixing")) return static_cast<int>(plan.fixings.size());
+    if (list == QLatin1String("string")) return static_cast<int>(plan.stringSet.size());
     if (list == QLatin1String("block")) return static_cast<int>(plan.blocks.size());
     if (list == QLatin1String("backing")) return static_cast<int>(plan.backingLayers.size());
     return 0;
@@ -51,11 +52,14 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey)
 {
     const auto member = partMember(partKey);
     if (!member || member->index >= memberCount(plan, member->list)) return std::nullopt;
+    if (member->list == QLatin1String("string") && plan.stringSet.size() < 2) return std::nullopt;
     Plan next = plan;
     if (member->list == QLatin1String("art"))
         takeDrawing(next, member->index);
     else if (member->list == QLatin1String("tie"))
         next.ties.erase(next.ties.begin() + member->index);
+    else if (member->list == QLatin1String("string"))
+        next.stringSet.erase(next.stringSet.begin() + member->index);
     else if (member->list == QLatin1String("fixing"))
         next.fixings.erase(next.fixings.begin() + member->index);
     else if (member->list == QLatin1String("hole"))
@@ -89,6 +93,14 @@ std::optional<Plan> withFixing(const Plan& plan)
     if (static_cast<int>(plan.fixings.size()) >= kMostPieces) return std::nullopt;
     Plan next = plan;
     next.fixings.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withString(const Plan& plan)
+{
+    if (static_cast<int>(plan.stringSet.size()) >= kMostStrings) return std::nullopt;
+    Plan next = plan;
+    next.stringSet.push_back(next.stringSet.back());
     return next;
 }
 

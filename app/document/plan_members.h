@@ -29,6 +29,8 @@ std::optional<Plan> withHole(const Plan& plan, HoleKind kind);
 std::optional<Plan> withBlock(const Plan& plan);
 /// The plan with one more hole for a screw or pin in the lid; nothing when the list is full.
 std::optional<Plan> withFixing(const Plan& plan);
+/// The plan with one more string like the last; nothing when there are kMostStrings.
+std::optional<Plan> withString(const Plan& plan);
 /// The plan with one more tie, in the drawing that is selected (itself or by one of its ties) or else the
 /// first, over the narrowest way to a piece that drops out; nothing when the list is full or there is no
 /// drawing.

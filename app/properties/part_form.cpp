@@ -226,7 +226,7 @@ void PartForm::refreshDerived()
 {
     const UnitStyle style = m_document.style();
     const std::vector<DerivedValue> all =
-        m_part.isEmpty() ? std::vector<DerivedValue>() : values(m_document.plan(), m_document.layout());
+        m_part.isEmpty() ? std::vector<DerivedValue>() : allValues(m_document.plan(), m_document.layout());
     for (ParameterRow* row : m_rows) {
         QString derived;
         for (const DerivedValue& value : all)

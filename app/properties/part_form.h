@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/layout/values.h"
+#include "core/solvers/playing_values.h"
 
 #include <QTimer>
 #include <QWidget>

@@ -17,6 +17,7 @@ struct Home {
 };
 constexpr Home kHomes[] = {{"nut", "scale"},
                            {"saddle", "bridge"},
+                           {"action", "setup"},
                            {"head-wall", "head-opening"},
                            {"tail-wall", "tail-opening"},
                            {"sound-hole", "lid"},
@@ -66,8 +67,12 @@ QString partOfDerived(const std::string& derivedKey)
     const QString owner = key.left(key.lastIndexOf(QLatin1Char('.')));
     for (const Home& home : kHomes)
         if (owner == QLatin1String(home.word)) return QString::fromLatin1(home.part);
+    const qsizetype dot = owner.indexOf(QLatin1Char('.'));
+    if (dot >= 0 && partWord(owner) == QLatin1String("strings"))
+        return QStringLiteral("string") + owner.mid(dot);
     for (const PartInfo& part : parts())
-        if (partWord(owner) == QLatin1String(part.key)) return owner;
+        // What is told fret by fret stands in the studies: a form would drown in it.
+        if (partWord(owner) == QLatin1String(part.key)) return part.list || dot < 0 ? owner : QString();
     return {};
 }
 

@@ -97,6 +97,7 @@ void PartsPanel::add(const QString& word)
     commitPending();
     const Plan& plan = m_document.plan();
     const std::optional<Plan> next = word == QLatin1String("hole")     ? withHole(plan, HoleKind::Circle)
+                                     : word == QLatin1String("string") ? withString(plan)
                                      : word == QLatin1String("fixing") ? withFixing(plan)
                                      : word == QLatin1String("tie")
                                          ? withTie(plan, m_document.layout(), m_document.selectedPart())

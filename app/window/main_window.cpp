@@ -73,6 +73,8 @@ MainWindow::MainWindow(Settings& settings, const QString& recoveryFolder)
     wireHelp();
     wireViews();
     wireCutting();
+    wireStudies();
+    wireStrings();
     wireSide(*m_partsSide, Command::PartsSide, kPartsFolded, 0);
     wireSide(*m_findingsSide, Command::FindingsSide, kFindingsFolded, 2);
     showTitle();

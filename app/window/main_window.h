@@ -13,6 +13,7 @@
 #include <memory>
 #include <optional>
 
+class QDockWidget;
 class QSplitter;
 
 namespace lidwright {
@@ -24,7 +25,9 @@ class FoldingSide;
 class NoticeBar;
 class PartsPanel;
 class StatusStrip;
+class StudyPanel;
 class ThinPanel;
+struct Tuning;
 
 /// The window: parts at the left, the board in the middle, findings at the right. Its members know one
 /// another only through the document and through what is wired together here.
@@ -47,6 +50,7 @@ public:
     ActionSet& actions() { return *m_actions; }
     NoticeBar& notices() { return *m_notices; }
     ThinPanel& thinPlaces() { return *m_thin; }
+    StudyPanel& studyPanel() { return *m_studies; }
     FirstSteps& firstSteps() { return *m_steps; }
     BoardWidget& board() { return *m_board; }
     Autosave& autosave() { return *m_autosave; }
@@ -55,6 +59,8 @@ public:
     /// How the user is asked for files; tests answer for themselves.
     /// How the user is asked for a layer of backing; nothing to go back. Tests answer for themselves.
     std::function<std::optional<BackingLayer>()> askForLayer;
+    /// The same for an ordinary tuning; null to go back.
+    std::function<const Tuning*()> askForTuning;
     PathQuestions& questions() { return m_questions; }
 
 protected:
@@ -70,6 +76,9 @@ private:
     void wireView();
     void wireAdd();
     void wireCutting();
+    void wireStudies();
+    void openBelow(QDockWidget& dock, int height);
+    void wireStrings();
     void wireHelp();
     void wireViews();
     void wireSide(FoldingSide& side, Command command, const Setting<bool>& setting, int splitterIndex);
@@ -107,6 +116,7 @@ private:
     QSplitter* m_splitter;
     StatusStrip* m_status;
     ThinPanel* m_thin = nullptr;
+    StudyPanel* m_studies = nullptr;
     bool m_refusalShown = false;
 };
 

@@ -50,9 +50,8 @@ void MainWindow::wireCutting()
     dock->hide();
     QAction* action = m_actions->at(Command::ThinPlaces);
     connect(action, &QAction::triggered, this, [this, dock](bool on) {
-        dock->setVisible(on);
         constexpr int kFirstHeight = 200;
-        if (on) resizeDocks({dock}, {kFirstHeight}, Qt::Vertical);
+        on ? openBelow(*dock, kFirstHeight) : dock->hide();
     });
     connect(dock, &QDockWidget::visibilityChanged, action, &QAction::setChecked);
     connect(m_thin, &ThinPanel::placesWanted, m_board, &BoardWidget::showPlacesClose);

@@ -8,6 +8,8 @@
 #include "app/paper/paper_dialog.h"
 #include "app/properties/parts_panel.h"
 #include "app/settings/all_settings.h"
+#include "app/studies/study_panel.h"
+#include "app/studies/thin_panel.h"
 #include "app/text/texts.h"
 #include "app/window/about_dialog.h"
 #include "app/window/first_steps.h"
@@ -261,7 +263,10 @@ void MainWindow::goToStep(int step)
 
 void MainWindow::goToNextRegion()
 {
-    const std::vector<QWidget*> regions{m_partsSide, m_board, m_findingsSide};
+    std::vector<QWidget*> regions{m_partsSide, m_board, m_findingsSide};
+    // Below the board what is open and in front: a dock behind another's tab lies outside the window.
+    for (QWidget* below : {static_cast<QWidget*>(m_thin), static_cast<QWidget*>(m_studies)})
+        if (below->isVisible() && !below->visibleRegion().isEmpty()) regions.push_back(below);
     QWidget* now = QApplication::focusWidget();
     std::size_t at = 1;
     for (std::size_t i = 0; i < regions.size(); ++i)

@@ -1,0 +1,269 @@
+#include "app/studies/study_panel.h"
+
+#include "app/document/plan_document.h"
+#include "app/document/safe_write.h"
+#include "app/studies/plot_box.h"
+#include "app/studies/plot_picture.h"
+#include "app/studies/plot_view.h"
+#include "app/studies/study_table.h"
+#include "app/text/texts.h"
+#include "app/text/unbroken.h"
+
+#include <QClipboard>
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QSplitter>
+#include <QTableWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace lidwright {
+
+StudyPanel::StudyPanel(PlanDocument& document, const std::vector<StudyEntry>& subjects, QWidget* parent)
+    : QWidget(parent),
+      m_document(document),
+      m_subjects(subjects),
+      m_pause(new QTimer(this)),
+      m_subject(new QComboBox),
+      m_export(new QPushButton(tr("Write as &table (CSV)..."))),
+      m_problem(new QLabel),
+      m_figures(new QSplitter(Qt::Horizontal)),
+      m_table(new QTableWidget),
+      m_notes(new QLabel),
+      m_notesRoom(new QScrollArea),
+      m_plotRow(new QSplitter(Qt::Horizontal)),
+      m_plotRoom(new QScrollArea)
+{
+    askForFile = [this](const QString& suggestion, const QString& kinds) {
+        return QFileDialog::getSaveFileName(this, tr("Write figures"), suggestion, kinds);
+    };
+    m_pause->setSingleShot(true);
+    m_pause->setInterval(kPause);
+    prepareTable();
+    m_problem->setWordWrap(true);
+    m_problem->setAlignment(Qt::AlignTop | Qt::AlignLeading);
+    m_problem->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_problem->hide();
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(6, 4, 6, 6);
+    column->addWidget(head());
+    column->addWidget(m_problem, 1);
+    column->addWidget(figures(), 1);
+
+    connect(&m_document, &PlanDocument::changed, this, [this] {
+        m_stale = true;
+        if (seen()) m_pause->start();
+    });
+    connect(m_pause, &QTimer::timeout, this, &StudyPanel::reckon);
+    connect(m_subject, &QComboBox::currentIndexChanged, this, [this] {
+        m_stale = true;
+        m_shownRow = -1;
+        if (seen()) reckon();
+    });
+    connect(m_table, &QTableWidget::itemSelectionChanged, this, &StudyPanel::showChosen);
+    connect(m_export, &QPushButton::clicked, this, &StudyPanel::exportCsv);
+    auto* copy = new QShortcut(QKeySequence::Copy, m_table);
+    copy->setContext(Qt::WidgetShortcut);
+    connect(copy, &QShortcut::activated, this, &StudyPanel::copyChosen);
+}
+
+QWidget* StudyPanel::head()
+{
+    for (const StudyEntry& entry : m_subjects)
+        m_subject->addItem(shown(entry.title), QString::fromLatin1(entry.id));
+    m_subject->setAccessibleName(tr("Subject"));
+    m_subject->setToolTip(tr("What the figures are about; Up and Down choose"));
+    m_subject->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_export->setToolTip(tr("Write all rows into a file that spreadsheets read"));
+    m_export->setAutoDefault(false);
+    auto* label = new QLabel(tr("Su&bject:"));
+    label->setBuddy(m_subject);
+    auto* head = new QWidget;
+    auto* row = new QHBoxLayout(head);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(label);
+    row->addWidget(m_subject);
+    row->addStretch(1);
+    row->addWidget(m_export);
+    return head;
+}
+
+void StudyPanel::prepareTable()
+{
+    m_table->setToolTip(tr("Choose a row to see its place on the board; %1 copies the chosen cells")
+                            .arg(QKeySequence(QKeySequence::Copy).toString(QKeySequence::NativeText)));
+    m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() + 8);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setHighlightSections(false);
+}
+
+QWidget* StudyPanel::figures()
+{
+    m_notes->setWordWrap(true);
+    m_notes->setAlignment(Qt::AlignTop | Qt::AlignLeading);
+    m_notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_notes->setAccessibleName(tr("Notes on the figures"));
+    m_notes->setToolTip(tr("What the figures stand on and where they end"));
+    m_notes->setContentsMargins(2, 2, 2, 2);
+    const auto prepare = [](QScrollArea* room, QWidget* content) {
+        room->setWidget(content);
+        room->setWidgetResizable(true);
+        room->setFrameShape(QFrame::NoFrame);
+        room->setFocusPolicy(Qt::NoFocus);  // what lies in it has the keyboard
+    };
+    prepare(m_notesRoom, m_notes);
+    prepare(m_plotRoom, m_plotRow);
+    m_plotRow->setChildrenCollapsible(false);
+    auto* words = new QSplitter(Qt::Vertical);
+    words->addWidget(m_table);
+    words->addWidget(m_notesRoom);
+    words->setStretchFactor(0, 1);
+    words->setChildrenCollapsible(false);
+    words->setSizes({1000, 3 * fontMetrics().lineSpacing() + 6});
+    m_figures->addWidget(words);
+    m_figures->addWidget(m_plotRoom);
+    m_figures->setStretchFactor(0, 1);
+    m_figures->setStretchFactor(1, 1);
+    m_figures->setChildrenCollapsible(false);
+    m_figures->setSizes({1200, 1000});
+    return m_figures;
+}
+
+std::vector<PlotView*> StudyPanel::plots() const
+{
+    std::vector<PlotView*> views;
+    for (std::size_t i = 0; i < m_study.plots.size() && i < m_boxes.size(); ++i)
+        views.push_back(&m_boxes[i]->view());
+    return views;
+}
+
+bool StudyPanel::choose(const std::string& id)
+{
+    const int index = m_subject->findData(QString::fromStdString(id));
+    if (index >= 0) m_subject->setCurrentIndex(index);
+    return index >= 0;
+}
+
+bool StudyPanel::seen() const
+{
+    // A dock behind another one's tab is not hidden: it lies outside the window.
+    return isVisible() && !visibleRegion().isEmpty();
+}
+
+void StudyPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_stale) reckon();
+}
+
+void StudyPanel::paintEvent(QPaintEvent* event)
+{
+    QWidget::paintEvent(event);
+    if (m_stale && !m_pause->isActive()) m_pause->start();
+}
+
+void StudyPanel::reckon()
+{
+    m_stale = !seen();
+    const int index = m_subject->currentIndex();
+    if (m_stale || index < 0) return;
+    m_pause->stop();
+    m_study = m_subjects[static_cast<std::size_t>(index)].reckon(m_document.plan(), m_document.layout());
+    fill();
+}
+
+void StudyPanel::fill()
+{
+    m_problem->setVisible(m_study.problem.has_value());
+    m_problem->setText(m_study.problem ? shown(*m_study.problem) : QString());
+    m_figures->setVisible(!m_study.problem);
+    m_export->setEnabled(!m_study.problem && !m_study.table.columns.empty());
+    fillTable();
+    QStringList notes;
+    for (const Sentence& note : m_study.notes)
+        notes << unbroken(shown(note, m_document.style()));
+    m_notes->setText(notes.join(QLatin1Char('\n')));
+    m_notesRoom->setVisible(!notes.isEmpty());
+    fillPlots();
+}
+
+void StudyPanel::fillTable()
+{
+    const QSignalBlocker quiet(m_table);
+    m_table->setAccessibleName(shown(m_study.title));
+    fillStudyTable(*m_table, m_study.table, m_document.style());
+}
+
+void StudyPanel::fillPlots()
+{
+    m_plotRoom->setVisible(!m_study.plots.empty());
+    while (m_boxes.size() < m_study.plots.size()) {
+        auto* box = new PlotBox;
+        const std::size_t index = m_boxes.size();
+        connect(box, &PlotBox::pictureWanted, this, [this, index] { exportPicture(index); });
+        m_plotRow->addWidget(box);
+        m_boxes.push_back(box);
+    }
+    for (std::size_t i = 0; i < m_boxes.size(); ++i) {
+        m_boxes[i]->setVisible(i < m_study.plots.size());
+        m_boxes[i]->setPlot(i < m_study.plots.size() ? m_study.plots[i] : StudyPlot{}, m_document.style());
+    }
+}
+
+void StudyPanel::showChosen()
+{
+    const int row = m_table->selectedRanges().isEmpty() ? -1 : m_table->currentRow();
+    if (row == m_shownRow) return;
+    m_shownRow = row;
+    const auto index = static_cast<std::size_t>(row);
+    if (row < 0 || index >= m_study.table.places.size() || !m_study.table.places[index]) return;
+    constexpr double kAround = 10;  // mm shown on each side of the place
+    Bounds box;
+    box.include(*m_study.table.places[index]);
+    Q_EMIT placesWanted({Place{View::Top, box.grown(kAround)}});
+}
+
+void StudyPanel::copyChosen()
+{
+    const QString text = chosenText(*m_table);
+    if (!text.isEmpty()) QGuiApplication::clipboard()->setText(text);
+}
+
+void StudyPanel::exportCsv()
+{
+    const QString path =
+        askForFile(QString::fromStdString(m_study.id) + QStringLiteral(".csv"), tr("Tables (*.csv)"));
+    if (path.isEmpty()) return;
+    const auto error = writeFileSafely(path, QByteArray::fromStdString(csvOf(m_study.table)));
+    Q_EMIT told(error ? shown(*error) : tr("The table was written: %1").arg(QDir::toNativeSeparators(path)));
+}
+
+void StudyPanel::exportPicture(std::size_t plot)
+{
+    if (plot >= m_study.plots.size()) return;
+    // What was asked for is what is written, whatever changes while the question is open.
+    const StudyPlot wanted = m_study.plots[plot];
+    const QString name = m_study.plots.size() == 1
+                             ? QString::fromStdString(m_study.id)
+                             : QStringLiteral("%1-%2").arg(QString::fromStdString(m_study.id)).arg(plot + 1);
+    const QString path =
+        askForFile(name + QStringLiteral(".svg"), tr("Scalable drawings (*.svg);;Pictures (*.png)"));
+    if (path.isEmpty()) return;
+    const auto error = writePlotPicture(wanted, m_document.style(), font(), path);
+    Q_EMIT told(error ? shown(*error)
+                      : tr("The picture was written: %1").arg(QDir::toNativeSeparators(path)));
+}
+
+}  // namespace lidwright
