@@ -159,7 +159,9 @@ void BridgeLaneBar::paintRun(QPainter& painter, const LaneRun& run, bool selecte
 void BridgeLaneBar::paintReason(QPainter& painter) const
 {
     const LaneRun* here = runAt(m_document.layout().saddleX);
-    QString text = here ? words(*here) : tr("Saddle outside the box");
+    QString text = here             ? words(*here)
+                   : m_runs.empty() ? tr("Looking where the saddle may stand")
+                                    : tr("Saddle outside the box");
     // The neck's side of the lane is empty: the reason is written there, or beyond the other end.
     double from = width(), to = 0;
     for (const LaneRun& run : m_runs) {

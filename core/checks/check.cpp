@@ -115,15 +115,16 @@ const char* word(Bound bound)
 std::span<const Check* const> allChecks()
 {
     static const std::array kAll{
-        &kBridgeArt,      &kBridgeSeat,      &kSaddleScale,      &kNeckBlank,    &kNeckWidth,
-        &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid, &kFretsNotes,   &kFretsSlot,
-        &kFretsTang,      &kFretsBoardEnd,   &kFretsMarking,     &kNeckCrosses,  &kOpeningWidth,
-        &kOpeningHeight,  &kOpeningUnder,    &kOpeningBeside,    &kOpeningStrip, &kNeckBlocks,
-        &kOpeningsLineUp, &kHeadStep,        &kHeadHoles,        &kHeadPlates,   &kHeadPost,
-        &kHeadBreak,      &kHeadStrings,     &kArtField,         &kLidMaterial,  &kArtThin,
-        &kArtDropOuts,    &kArtTies,         &kLidFixings,       &kArtKerf,      &kBackingFit,
-        &kBackingOpen,    &kArtOverNeck,     &kStringPath,       &kStringLoad,   &kStringIntonation,
-        &kStringAction,   &kStringClear,     &kStringBreak,      &kNeckBow,      &kNeckStrength};
+        &kBridgeArt,        &kBridgeSeat,     &kBridgeAdjust,    &kSaddleScale,      &kNeckBlank,
+        &kNeckWidth,        &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid, &kFretsNotes,
+        &kFretsSlot,        &kFretsTang,      &kFretsBoardEnd,   &kFretsMarking,     &kNeckCrosses,
+        &kOpeningWidth,     &kOpeningHeight,  &kOpeningUnder,    &kOpeningBeside,    &kOpeningStrip,
+        &kNeckBlocks,       &kOpeningsLineUp, &kHeadStep,        &kHeadHoles,        &kHeadPlates,
+        &kHeadPost,         &kHeadBreak,      &kHeadStrings,     &kArtField,         &kLidMaterial,
+        &kArtThin,          &kArtDropOuts,    &kArtTies,         &kLidFixings,       &kArtKerf,
+        &kBackingFit,       &kBackingOpen,    &kArtOverNeck,     &kStringPath,       &kStringLoad,
+        &kStringIntonation, &kStringAction,   &kStringClear,     &kStringBreak,      &kNeckBow,
+        &kNeckStrength};
     return kAll;
 }
 

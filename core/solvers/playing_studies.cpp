@@ -187,6 +187,19 @@ Study fretStudy(const Plan& plan, const Layout& layout)
          "setback. "
          "Mark every one from the nut: marked from fret to fret the errors add up.",
          {}}};
+    FretSlotCase slot;
+    slot.tang = plan.frets.tang;
+    slot.allowance = plan.frets.slotSpare;
+    slot.tangThickness = plan.frets.tangThickness;
+    slot.slotWidth = plan.frets.slotWidth;
+    slot.boardThickness = plan.fretboard.thickness;
+    slot.boardWidth = plan.fretboard.widthAtEnd;
+    if (const auto sawn = fretSlot(slot); sawn && plan.frets.kind == FretKind::Wire)
+        out.notes.push_back(
+            {"Set the saw's depth stop so that the blade stands out %1 under it when it rides on the board: "
+             "slots "
+             "%2 deep, %3 of wood under them.",
+             {mm(sawn->bladeProjection), mm(sawn->depth), mm(sawn->woodLeft)}});
     if (plan.frets.kind == FretKind::Wire && !wire.pieces.empty())
         out.notes.push_back(
             {"Fret wire: %1 in all pieces, %2 to buy, with cuts and a tenth of waste (common practice, no "
