@@ -62,10 +62,7 @@ const Layout& BoardWidget::Private::shownLayout() const
 void BoardWidget::Private::startPreview()
 {
     if (!wanted || session.pressed() || document.dragging()) return;
-    std::size_t points = 0;
-    for (const PlacedArtPtr& art : document.layout().art)
-        points += pointsOf(art->cut);
-    if (points > kQuickPoints) return;
+    if (cutPoints(document.layout()) > kQuickPoints) return;
     auto next = applyEdits(document.plan(), wanted->edits);
     if (!next) return;
     Preview shownThen;

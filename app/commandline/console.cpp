@@ -35,11 +35,16 @@ int finish(bool printed, int code)
     return refuse({"could not be written", "standard output", "look whether the disk is full"});
 }
 
+std::size_t characters(const std::string& text)
+{
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+}
+
 std::string padded(const std::string& text, std::size_t width)
 {
-    const auto characters = static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-    return text + std::string(characters < width ? width - characters : 1, ' ');
+    const std::size_t own = characters(text);
+    return text + std::string(own < width ? width - own : 1, ' ');
 }
 
 }  // namespace lidwright

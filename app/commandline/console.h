@@ -27,6 +27,9 @@ void remark(const std::string& text);
 /// `code`, or the exit code for unusable input with a message when printing had failed.
 int finish(bool printed, int code);
 
+/// How many characters the text has (UTF-8).
+std::size_t characters(const std::string& text);
+
 /// `text` followed by spaces up to `width` characters (UTF-8), and at least one space.
 std::string padded(const std::string& text, std::size_t width);
 

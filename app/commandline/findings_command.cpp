@@ -46,7 +46,7 @@ Json editJson(const Plan& plan, const Edit& edit)
     // An edit may name a member of a list that an edit before it makes; then there is no row to ask.
     if (const Result<ParameterRef> ref = findParameter(plan, edit.key)) {
         json["value"] = toJson(*ref->parameter, edit.value);
-        if (const char* unit = unitName(ref->parameter->quantity); *unit != '\0') json["unit"] = unit;
+        if (const auto unit = unitName(ref->parameter->quantity); !unit.empty()) json["unit"] = unit;
         json["set"] = edit.key + "=" + settingText(*ref->parameter, edit.value);
     } else if (const auto* number = std::get_if<double>(&edit.value)) {
         json["value"] = *number;

@@ -22,39 +22,10 @@ const char* choiceWord(const Parameter& parameter, double value)
 
 }  // namespace
 
-const char* unitName(Quantity quantity)
+std::string_view unitName(Quantity quantity)
 {
-    switch (quantity) {
-        case Quantity::Length:
-            return "mm";
-        case Quantity::Angle:
-            return "deg";
-        case Quantity::Area:
-            return "mm2";
-        case Quantity::Volume:
-            return "mm3";
-        case Quantity::Force:
-            return "N";
-        case Quantity::Mass:
-            return "kg";
-        case Quantity::Stress:
-            return "MPa";
-        case Quantity::Pitch:
-            return "semitone";
-        case Quantity::Gauge:
-            return "mm";
-        case Quantity::Frequency:
-            return "Hz";
-        case Quantity::Interval:
-            return "cent";
-        case Quantity::Count:
-        case Quantity::Ratio:
-        case Quantity::Choice:
-        case Quantity::Flag:
-        case Quantity::Text:
-            break;
-    }
-    return "";
+    // A pitch has a name for people; as a number it counts semitones.
+    return quantity == Quantity::Pitch ? "semitone" : insideUnit(quantity);
 }
 
 const char* kindName(Quantity quantity)
@@ -100,7 +71,7 @@ Json toJson(const Measure& measure)
 {
     Json json;
     json["value"] = measure.value;
-    if (*unitName(measure.quantity) != '\0') json["unit"] = unitName(measure.quantity);
+    if (!unitName(measure.quantity).empty()) json["unit"] = unitName(measure.quantity);
     return json;
 }
 

@@ -10,7 +10,7 @@
 namespace lidwright {
 
 /// The inside unit of a quantity as JSON names it: "mm", "deg", "mm2", "mm3"; empty for numbers without one.
-const char* unitName(Quantity quantity);
+std::string_view unitName(Quantity quantity);
 /// "length", "angle", "area", "volume", "count", "ratio", "choice", "flag", "text".
 const char* kindName(Quantity quantity);
 

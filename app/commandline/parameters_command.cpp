@@ -40,7 +40,7 @@ bool hasRange(const Parameter& p)
 std::string rangeText(const Parameter& p, double least, double most)
 {
     std::string text = exactNumber(least) + " to " + exactNumber(most);
-    if (*unitName(p.quantity) != '\0') text += std::string(" ") + unitName(p.quantity);
+    if (const auto unit = unitName(p.quantity); !unit.empty()) text.append(" ").append(unit);
     return text;
 }
 
@@ -56,7 +56,7 @@ Json rowJson(const Parameter& p)
     row["key"] = p.key;
     row["label"] = p.label;
     row["kind"] = kindName(p.quantity);
-    row["unit"] = *unitName(p.quantity) != '\0' ? Json(unitName(p.quantity)) : Json();
+    row["unit"] = !unitName(p.quantity).empty() ? Json(unitName(p.quantity)) : Json();
     row["default"] = toJson(p, defaultValue(p));
     if (hasRange(p)) {
         row["least"] = p.least;

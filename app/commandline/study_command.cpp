@@ -47,15 +47,8 @@ int refuseSubject(const std::string& word)
 /// `text` moved to the right end of `width` characters.
 std::string rightIn(const std::string& text, std::size_t width)
 {
-    // padded() counts characters, not bytes, and gives one space at least.
-    const std::size_t room = padded(text, width + 1).size() - text.size() - 1;
-    return std::string(room, ' ') + text;
-}
-
-std::size_t characters(const std::string& text)
-{
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+    const std::size_t own = characters(text);
+    return std::string(own < width ? width - own : 0, ' ') + text;
 }
 
 /// Columns two spaces apart, numbers to the right.

@@ -2,12 +2,12 @@
 
 #include "app/board/sheet_painter.h"
 #include "app/document/safe_write.h"
+#include "app/exchange/png_bytes.h"
 #include "app/text/texts.h"
 
 #include "core/drawing/board_sheet.h"
 #include "core/io/drawing/sheet_svg.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QFileInfo>
 #include <QImage>
@@ -49,11 +49,7 @@ QByteArray png(const Sheet& sheet)
     look.font = painter.font();
     paintSheet(painter, sheet, look);
     painter.end();
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    image.save(&buffer, "PNG");
-    return bytes;
+    return pngOf(image);
 }
 
 }  // namespace

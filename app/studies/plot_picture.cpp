@@ -1,6 +1,7 @@
 #include "app/studies/plot_picture.h"
 
 #include "app/document/safe_write.h"
+#include "app/exchange/png_bytes.h"
 #include "app/studies/plot_face.h"
 #include "app/text/texts.h"
 
@@ -60,11 +61,7 @@ QByteArray png(const StudyPlot& plot, const UnitStyle& style, const QFont& font)
     painter.scale(kDotsPerUnit, kDotsPerUnit);
     paint(painter, plot, style, font);
     painter.end();
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    image.save(&buffer, "PNG");
-    return bytes;
+    return pngOf(image);
 }
 
 }  // namespace

@@ -70,6 +70,39 @@ std::string spokenArgument(const Sentence::Argument& argument, const UnitStyle& 
 
 }  // namespace
 
+std::string_view insideUnit(Quantity quantity)
+{
+    switch (quantity) {
+        case Quantity::Length:
+        case Quantity::Gauge:
+            return "mm";
+        case Quantity::Angle:
+            return "deg";
+        case Quantity::Area:
+            return "mm2";
+        case Quantity::Volume:
+            return "mm3";
+        case Quantity::Force:
+            return "N";
+        case Quantity::Mass:
+            return "kg";
+        case Quantity::Stress:
+            return "MPa";
+        case Quantity::Frequency:
+            return "Hz";
+        case Quantity::Interval:
+            return "cent";
+        case Quantity::Pitch:
+        case Quantity::Ratio:
+        case Quantity::Count:
+        case Quantity::Choice:
+        case Quantity::Flag:
+        case Quantity::Text:
+            break;
+    }
+    return "";
+}
+
 std::string spoken(const Measure& measure, const UnitStyle& style)
 {
     const double v = measure.value;

@@ -3,6 +3,7 @@
 #include "core/base/units.h"
 
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -32,6 +33,9 @@ inline Measure mm(double value)
 {
     return {value, Quantity::Length};
 }
+
+/// Abbreviation of the inside unit of a quantity: "mm", "N"; empty where there is none.
+std::string_view insideUnit(Quantity quantity);
 
 /// The measure as a maker reads it, with its unit: "3.2 mm", "1/8 in", "12.5°", "4".
 ///

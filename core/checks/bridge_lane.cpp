@@ -188,6 +188,12 @@ std::vector<Interval> barredShifts(const SegmentTree& art, const Ring& bridge, d
     return merged(std::move(all));
 }
 
+Sentence moveBridgeLabel(double by)
+{
+    return {by > 0 ? "Move the bridge %1 toward the tail" : "Move the bridge %1 toward the head",
+            {mm(std::abs(by))}};
+}
+
 std::vector<Edit> moveSaddleTo(const Plan& plan, const Layout& layout, double x)
 {
     const double toTail = layout.tailWall.outerX - x;

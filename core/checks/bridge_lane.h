@@ -23,6 +23,9 @@ std::vector<LaneRun> bridgeLane(const Plan& plan, PlacedArtCache* cache = nullpt
 /// The edits that bring the saddle to x by the held station: nut, fretboard and neck follow.
 std::vector<Edit> moveSaddleTo(const Plan& plan, const Layout& layout, double x);
 
+/// What a move of the bridge by so many mm, positive toward the tail, is called on a remedy.
+Sentence moveBridgeLabel(double by);
+
 /// Intervals of saddle shift along x within [from, to] in which the bridge comes nearer than `margin` to the
 /// outlines of the tree (or into its area); exact, sorted, disjoint.
 std::vector<std::pair<double, double>> barredShifts(const SegmentTree& art, const Ring& bridge, double margin,

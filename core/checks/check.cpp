@@ -131,8 +131,9 @@ std::span<const Check* const> allChecks()
 std::vector<Finding> check(const Plan& plan, const Layout& layout)
 {
     std::vector<Finding> all;
+    const CheckInput in{plan, layout};
     for (const Check* c : allChecks())
-        c->judge({plan, layout}, all);
+        c->judge(in, all);
     std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) {
         return gravity(a.verdict) > gravity(b.verdict);
     });

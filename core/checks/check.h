@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/checks/finding.h"
+#include "core/solvers/neck_bow.h"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -9,8 +11,20 @@ namespace lidwright {
 
 /// What a check reads.
 struct CheckInput {
+    CheckInput(const Plan& p, const Layout& l) : plan(p), layout(l) {}
+
     const Plan& plan;
     const Layout& layout;
+
+    /// The neck under its strings, reckoned once for all rules that ask for it. Not from several threads.
+    const NeckBow& bow() const
+    {
+        if (!m_bow) m_bow = neckBow(plan, layout);
+        return *m_bow;
+    }
+
+private:
+    mutable std::optional<NeckBow> m_bow;
 };
 
 /// One rule. Each stands in its own source file with its own speaking plan under tests/data/plans.

@@ -36,15 +36,6 @@ Error at(Error error, const char* key)
     return error;
 }
 
-/// The board's half width at x.
-double halfWidth(const Plan& plan, const Layout& layout, double x)
-{
-    const double run = layout.fretboardEndX - layout.nutX;
-    const double share = run > 0 ? std::clamp((x - layout.nutX) / run, 0.0, 1.0) : 0;
-    return 0.5 *
-           (plan.fretboard.widthAtNut + share * (plan.fretboard.widthAtEnd - plan.fretboard.widthAtNut));
-}
-
 void placeMarkers(const Plan& plan, const Layout& layout, FretLayout& out)
 {
     std::istringstream words(plan.frets.markers);
@@ -57,7 +48,7 @@ void placeMarkers(const Plan& plan, const Layout& layout, FretLayout& out)
         const auto count = std::count(asked.begin(), asked.end(), fret.label);
         if (count == 0 || fret.fromPrevious <= 0) continue;
         const double x = layout.nutX + fret.fromNut - fret.fromPrevious / 2;
-        const double aside = count > 1 ? kPairShare * 2 * halfWidth(plan, layout, x) : 0;
+        const double aside = count > 1 ? kPairShare * boardWidth(plan, layout, x) : 0;
         for (const double side : aside > 0 ? std::vector<double>{-aside, aside} : std::vector<double>{0})
             out.markers.push_back({x, layout.neckY + side});
         room = std::min(room, fret.fromPrevious / 2);
@@ -66,6 +57,13 @@ void placeMarkers(const Plan& plan, const Layout& layout, FretLayout& out)
 }
 
 }  // namespace
+
+double boardWidth(const Plan& plan, const Layout& layout, double x)
+{
+    const double run = layout.fretboardEndX - layout.nutX;
+    const double share = run > 0 ? std::clamp((x - layout.nutX) / run, 0.0, 1.0) : 0;
+    return plan.fretboard.widthAtNut + share * (plan.fretboard.widthAtEnd - plan.fretboard.widthAtNut);
+}
 
 double markStep(MarkStep step)
 {
@@ -99,6 +97,10 @@ Result<std::vector<FretNote>> fretNotesOf(const Frets& frets)
 FretLayout fretLayout(const Plan& plan, const Layout& layout)
 {
     FretLayout out;
+    const bool wire = plan.frets.kind == FretKind::Wire && plan.frets.number > 0;
+    out.boardTop = layout.fretboardOutline.empty() ? layout.neckZ.high : layout.fretboardZ.high;
+    out.fretTops = out.boardTop + (wire ? plan.frets.crownHeight : 0);
+    out.nutOverFrets = wire && plan.frets.zeroFret ? 0 : plan.setup.nutClearance;
     const auto notes = fretNotesOf(plan.frets);
     if (!notes) {
         out.problem = notes.error();
@@ -113,7 +115,7 @@ FretLayout fretLayout(const Plan& plan, const Layout& layout)
     out.scale = std::move(scale).value();
     for (const Fret& fret : out.scale.frets) {
         if (fret.fromNut > layout.fretboardCut) break;
-        const double x = layout.nutX + fret.fromNut, half = halfWidth(plan, layout, x);
+        const double x = layout.nutX + fret.fromNut, half = boardWidth(plan, layout, x) / 2;
         out.lines.push_back({{x, layout.neckY - half}, {x, layout.neckY + half}});
     }
     placeMarkers(plan, layout, out);

@@ -16,6 +16,9 @@ struct FretLine {
 
 /// All frets of the plan.
 struct FretLayout {
+    double boardTop = 0;           ///< z of the fretboard's top or, without one, of the neck's
+    double fretTops = 0;           ///< z of the frets' tops; of a board with lines its top
+    double nutOverFrets = 0;       ///< string's underside over them at the nut
     std::optional<Error> problem;  ///< why there are none: the notes cannot be read
     FretScale scale;               ///< all that the plan asks for
     std::vector<FretLine> lines;   ///< of the first ones: those that lie on the board
@@ -31,6 +34,9 @@ FretLayout fretLayout(const Plan& plan, const Layout& layout);
 /// Notes of the frets that the plan asks for. Errors as of fretNotes() and readNoteList(); `where` is the
 /// key.
 Result<std::vector<FretNote>> fretNotesOf(const Frets& frets);
+
+/// The fretboard's width at x; beyond its ends that of the end.
+double boardWidth(const Plan& plan, const Layout& layout, double x);
 
 /// mm of the step to which the shop marks.
 double markStep(MarkStep step);

@@ -33,6 +33,11 @@ Result<FretScale> fretScale(double length, const std::vector<FretNote>& notes, b
     return scale;
 }
 
+std::size_t zeroFrets(const FretScale& scale)
+{
+    return !scale.frets.empty() && scale.frets.front().ratio <= 1 ? 1 : 0;
+}
+
 Result<MarkedScale> markedScale(const FretScale& scale, double step, Marking marking)
 {
     if (!(step > 0 && step <= scale.length))

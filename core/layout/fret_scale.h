@@ -40,6 +40,9 @@ struct FretScale {
 /// open string or lie above kHighestFret.
 Result<FretScale> fretScale(double length, const std::vector<FretNote>& notes, bool zeroFret = false);
 
+/// How many frets stand at the nut's front edge: 1 with a zero fret.
+std::size_t zeroFrets(const FretScale& scale);
+
 /// How frets are marked out with a rule.
 enum class Marking {
     FromNut,     ///< each distance from the nut, rounded to the step: no error grows

@@ -263,10 +263,7 @@ HeadLayout headLayout(const Plan& plan, const Layout& layout)
             break;
     }
     layoutOutline(plan, layout, out);
-    const bool wire = plan.frets.kind == FretKind::Wire && plan.frets.number > 0;
-    out.nutZ = (layout.fretboardOutline.empty() ? layout.neckZ.high : layout.fretboardZ.high) +
-               (wire ? plan.frets.crownHeight : 0) +
-               (wire && plan.frets.zeroFret ? 0 : plan.setup.nutClearance);
+    out.nutZ = layout.frets.fretTops + layout.frets.nutOverFrets;
     out.holeOverFace = plan.tuners.reach - out.thickness;
     out.tipOverFace = out.holeOverFace + plan.tuners.tip;
     layoutPosts(plan, layout, out);

@@ -171,6 +171,14 @@ std::size_t pointsOf(const Region& region)
     return points;
 }
 
+std::size_t cutPoints(const Layout& layout)
+{
+    std::size_t points = 0;
+    for (const PlacedArtPtr& art : layout.art)
+        points += pointsOf(art->cut);
+    return points;
+}
+
 Region LidSearchMemo::backingShape(const Region& cut, double overlap, const std::function<Region()>& make)
 {
     const std::scoped_lock lock(m_lock);

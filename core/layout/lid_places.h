@@ -36,6 +36,8 @@ LidPlaces closedByKerf(const Layout& layout, double kerf, const NarrowCancelled&
 
 /// How many corners the rings have.
 std::size_t pointsOf(const Region& region);
+/// The corners of all drawings' cuts.
+std::size_t cutPoints(const Layout& layout);
 
 /// The narrow places of one drawing's cuts, found when first asked for and kept. Immutable from outside; may
 /// be asked from several threads.

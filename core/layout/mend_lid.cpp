@@ -160,13 +160,10 @@ std::vector<PlacedArtPtr> mendNow(const Plan& plan, const Layout& layout, double
 std::vector<PlacedArtPtr> mendedAcrossLid(const Plan& plan, const Layout& layout)
 {
     double widest = 0;
-    std::size_t points = 0;
-    for (std::size_t i = 0; i < layout.art.size(); ++i) {
+    for (std::size_t i = 0; i < layout.art.size(); ++i)
         if (!layout.art[i]->cut.empty()) widest = std::max(widest, plan.art[i].strengthen);
-        points += pointsOf(layout.art[i]->cut);
-    }
     if (widest <= 0 || lidFrame(layout).empty() || standApart(layout, widest)) return layout.art;
-    if (layout.quick && points > kQuickPoints) return layout.art;
+    if (layout.quick && cutPoints(layout) > kQuickPoints) return layout.art;
     std::vector<double> wanted;
     for (const ArtPiece& piece : plan.art)
         wanted.push_back(piece.strengthen);

@@ -2,8 +2,6 @@
 #include "core/materials/wood.h"
 #include "core/plan/row_builders.h"
 
-#include <algorithm>
-
 namespace lidwright::rows {
 namespace {
 
@@ -20,43 +18,12 @@ constexpr ChoiceWord kHolePatterns[] = {{"round-staggered", "round, staggered at
 std::span<const ChoiceWord> materials()
 {
     static const std::vector<ChoiceWord> words = [] {
-        std::vector<ChoiceWord> all;
-        for (const Wood& wood : woods())
-            all.push_back({wood.id.c_str(), wood.name.c_str()});
-        for (const Panel& panel : panels())
-            all.push_back({panel.id.c_str(), panel.name.c_str()});
+        std::vector<ChoiceWord> all = wordsOf(woods());
+        const std::vector<ChoiceWord> boards = wordsOf(panels());
+        all.insert(all.end(), boards.begin(), boards.end());
         return all;
     }();
     return words;
-}
-
-double getMaterial(const Plan& plan, int)
-{
-    const auto all = materials();
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const ChoiceWord& w) { return plan.lid.material == w.word; });
-    return found == all.end() ? 0 : static_cast<double>(found - all.begin());
-}
-void setMaterial(Plan& plan, int, double value)
-{
-    plan.lid.material = materials()[static_cast<std::size_t>(value)].word;
-}
-
-Parameter materialRow()
-{
-    Parameter p{"lid.material",
-                "Material",
-                Quantity::Choice,
-                0,
-                static_cast<double>(materials().size()) - 1,
-                0,
-                0,
-                "",
-                "What the lid is made of; thin places are judged by its strength.",
-                materials()};
-    p.get = getMaterial;
-    p.set = setMaterial;
-    return p;
 }
 
 bool isKind(const Plan& plan, int index, BackingKind kind)
@@ -101,7 +68,8 @@ Parameter layerChoice(const char* key, const char* label, std::span<const Choice
 std::vector<Parameter> lidWoodRows()
 {
     return {
-        materialRow(),
+        idChoice<&Plan::lid, &Lid::material, materials>(
+            "lid.material", "Material", "What the lid is made of; thin places are judged by its strength."),
         choice<&Plan::lid, &Lid::grain>("lid.grain", "Grain", kGrains,
                                         "Which way the lid's grain runs; of plywood that of the face ply."),
     };

@@ -3,8 +3,6 @@
 #include "core/materials/temperament.h"
 #include "core/plan/row_builders.h"
 
-#include <algorithm>
-
 /// What decides whether it plays: frets, strings, heights.
 namespace lidwright::rows {
 namespace {
@@ -22,25 +20,8 @@ constexpr ChoiceWord kMarkSteps[] = {{"64th-inch", "1/64 inch"},
 
 std::span<const ChoiceWord> patterns()
 {
-    static const std::vector<ChoiceWord> words = [] {
-        std::vector<ChoiceWord> all;
-        for (const FretPattern& pattern : fretPatterns())
-            all.push_back({pattern.id.c_str(), pattern.name.c_str()});
-        return all;
-    }();
+    static const std::vector<ChoiceWord> words = wordsOf(fretPatterns());
     return words;
-}
-
-double getPattern(const Plan& plan, int)
-{
-    const auto all = patterns();
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const ChoiceWord& w) { return plan.frets.pattern == w.word; });
-    return found == all.end() ? 0 : static_cast<double>(found - all.begin());
-}
-void setPattern(Plan& plan, int, double value)
-{
-    plan.frets.pattern = patterns()[static_cast<std::size_t>(value)].word;
 }
 
 bool equal(const Plan& plan, int)
@@ -58,24 +39,6 @@ bool twelve(const Plan& plan, int)
 bool wire(const Plan& plan, int)
 {
     return plan.frets.kind == FretKind::Wire;
-}
-
-Parameter patternRow()
-{
-    Parameter p{"frets.pattern",
-                "Notes with a fret",
-                Quantity::Choice,
-                0,
-                static_cast<double>(patterns().size()) - 1,
-                0,
-                0,
-                "",
-                "Which of the octave's twelve notes get a fret.",
-                patterns()};
-    p.get = getPattern;
-    p.set = setPattern;
-    p.active = twelve;
-    return p;
 }
 
 template <auto Member>
@@ -102,7 +65,8 @@ std::vector<Parameter> fretPlaceRows()
         number<&Plan::frets, &Frets::perOctave>(
             "frets.per-octave", "Steps to the octave", Quantity::Count, {1, kMostDivisions}, kNone,
             "Equal steps of the octave: 12 for the ordinary scale.", equal),
-        patternRow(),
+        idChoice<&Plan::frets, &Frets::pattern, patterns>(
+            "frets.pattern", "Notes with a fret", "Which of the octave's twelve notes get a fret.", twelve),
         fretText<&Frets::list>(
             "frets.list", "Own notes",
             "Each note above the open string as a ratio (9/8), a decimal ratio (1.125) or in "
@@ -152,31 +116,10 @@ std::vector<Parameter> fretWireRows()
 
 std::span<const ChoiceWord> stringKindWords()
 {
-    static const std::vector<ChoiceWord> words = [] {
-        std::vector<ChoiceWord> all;
-        for (const StringKind& kind : stringKinds())
-            all.push_back({kind.id.c_str(), kind.name.c_str()});
-        return all;
-    }();
+    static const std::vector<ChoiceWord> words = wordsOf(stringKinds());
     return words;
 }
 
-GuitarString& stringOf(Plan& plan, int index)
-{
-    return plan.stringSet[static_cast<std::size_t>(index)];
-}
-double getStringKind(const Plan& plan, int index)
-{
-    const auto all = stringKindWords();
-    const std::string& own = plan.stringSet[static_cast<std::size_t>(index)].kind;
-    const auto found =
-        std::find_if(all.begin(), all.end(), [&](const ChoiceWord& w) { return own == w.word; });
-    return found == all.end() ? 0 : static_cast<double>(found - all.begin());
-}
-void setStringKind(Plan& plan, int index, double value)
-{
-    stringOf(plan, index).kind = stringKindWords()[static_cast<std::size_t>(value)].word;
-}
 bool wound(const Plan& plan, int index)
 {
     const StringKind* kind = findStringKind(plan.stringSet[static_cast<std::size_t>(index)].kind);
@@ -191,15 +134,6 @@ Parameter stringCountRow()
     p.customaryLeast = 3;
     p.customaryMost = 6;
     p.source = "common practice, no source";
-    return p;
-}
-
-Parameter stringKindRow()
-{
-    Parameter p = eachChoice<&Plan::stringSet, &GuitarString::pitch>(
-        "string.#.kind", "Kind", stringKindWords(), "What the string is made of.");
-    p.get = getStringKind;
-    p.set = setStringKind;
     return p;
 }
 
@@ -224,7 +158,8 @@ std::vector<Parameter> stringRows()
             "strings.concert-pitch", "Concert pitch", Quantity::Frequency,
             {kLowestConcertPitch_Hz, kHighestConcertPitch_Hz}, {440, 440, "ISO 16 (1975): 440 Hz"},
             "Frequency of the A above middle C that the strings are tuned by."),
-        stringKindRow(),
+        eachIdChoice<&Plan::stringSet, &GuitarString::kind, stringKindWords>("string.#.kind", "Kind",
+                                                                             "What the string is made of."),
         eachNumber<&Plan::stringSet, &GuitarString::pitch>(
             "string.#.pitch", "Pitch", Quantity::Pitch, {12, 108}, kNone,
             "Open note with its octave: G2, C#3, Bb3; middle C is C4."),

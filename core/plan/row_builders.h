@@ -152,6 +152,54 @@ Parameter eachChoice(const char* key, const char* label, std::span<const ChoiceW
     return p;
 }
 
+/// The words of a table whose entries have an id and a name; the table lasts as long as the program.
+template <typename Entry>
+std::vector<ChoiceWord> wordsOf(const std::vector<Entry>& entries)
+{
+    std::vector<ChoiceWord> words;
+    for (const Entry& entry : entries)
+        words.push_back({entry.id.c_str(), entry.name.c_str()});
+    return words;
+}
+
+/// Where an id stands among the words, the first where it is none of them.
+inline double placeOf(std::span<const ChoiceWord> words, const std::string& id)
+{
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (id == words[i].word) return static_cast<double>(i);
+    return 0;
+}
+
+/// A choice among the words of a table of which the plan keeps the id. Words is a function that gives them.
+template <auto Part, auto Member, auto Words>
+Parameter idChoice(const char* key, const char* label, const char* help, ActiveTest active = nullptr)
+{
+    Parameter p{key, label, Quantity::Choice, 0, static_cast<double>(Words().size()) - 1, 0, 0,
+                "",  help,  Words()};
+    p.get = [](const Plan& plan, int) { return placeOf(Words(), (plan.*Part).*Member); };
+    p.set = [](Plan& plan, int, double value) {
+        (plan.*Part).*Member = Words()[static_cast<std::size_t>(value)].word;
+    };
+    p.active = active;
+    return p;
+}
+
+/// The same of each member of a list.
+template <auto List, auto Member, auto Words>
+Parameter eachIdChoice(const char* key, const char* label, const char* help)
+{
+    Parameter p{key, label, Quantity::Choice, 0, static_cast<double>(Words().size()) - 1, 0, 0,
+                "",  help,  Words()};
+    p.get = [](const Plan& plan, int index) {
+        return placeOf(Words(), (plan.*List)[static_cast<std::size_t>(index)].*Member);
+    };
+    p.set = [](Plan& plan, int index, double value) {
+        (plan.*List)[static_cast<std::size_t>(index)].*Member = Words()[static_cast<std::size_t>(value)].word;
+    };
+    p.size = sizeOf<List>;
+    return p;
+}
+
 template <auto List>
 Parameter count(const char* key, const char* label, const char* help)
 {

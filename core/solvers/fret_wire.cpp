@@ -72,6 +72,18 @@ Result<FretSlot> fretSlot(const FretSlotCase& slot)
     return answer;
 }
 
+Result<FretSlot> plannedSlot(const Plan& plan)
+{
+    FretSlotCase slot;
+    slot.tang = plan.frets.tang;
+    slot.allowance = plan.frets.slotSpare;
+    slot.tangThickness = plan.frets.tangThickness;
+    slot.slotWidth = plan.frets.slotWidth;
+    slot.boardThickness = plan.fretboard.thickness;
+    slot.boardWidth = plan.fretboard.widthAtEnd;
+    return fretSlot(slot);
+}
+
 Result<WireNeed> wireNeed(const FretScale& scale, const WireBoard& board, const WireAllowance& allowance)
 {
     constexpr const char* kPart = "fret wire";

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/layout/fret_scale.h"
+#include "core/plan/plan.h"
 
 #include <cstddef>
 #include <optional>
@@ -68,6 +69,9 @@ struct FretSlot {
 ///
 /// Errors name the quantity that is out of the ranges above or no number; a radius below half the width.
 Result<FretSlot> fretSlot(const FretSlotCase& slot);
+
+/// The slots that the plan asks for, at the board's end; errors as above.
+Result<FretSlot> plannedSlot(const Plan& plan);
 
 /// The board that wire is cut for: straight edges from the nut to its end. mm.
 struct WireBoard {

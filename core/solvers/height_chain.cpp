@@ -32,10 +32,9 @@ double stringOverFrets(const Plan& plan, const Layout& layout, const HeightChain
 HeightChain heightChain(const Plan& plan, const Layout& layout)
 {
     HeightChain out;
-    out.boardTop = layout.fretboardOutline.empty() ? layout.neckZ.high : layout.fretboardZ.high;
-    const bool wire = plan.frets.kind == FretKind::Wire && plan.frets.number > 0;
-    out.fretTops = out.boardTop + (wire ? plan.frets.crownHeight : 0);
-    out.nutOverFrets = wire && plan.frets.zeroFret ? 0 : plan.setup.nutClearance;
+    out.boardTop = layout.frets.boardTop;
+    out.fretTops = layout.frets.fretTops;
+    out.nutOverFrets = layout.frets.nutOverFrets;
     out.saddleOverFrets = layout.bridgeZ.high - out.fretTops;
     const double octave = layout.nutX + plan.scale.length / 2;
     out.atOctave = stringOverFrets(plan, layout, out, octave);

@@ -39,12 +39,6 @@ struct NeckSections {
         const bool slots = plan.frets.kind == FretKind::Wire && !layout.frets.lines.empty();
         return plan.fretboard.thickness - (slots ? plan.frets.tang + plan.frets.slotSpare : 0);
     }
-    double boardWidth(double x) const
-    {
-        const double run = std::max(layout.fretboardEndX - layout.nutX, 1e-6);
-        const double share = std::clamp((x - layout.nutX) / run, 0.0, 1.0);
-        return plan.fretboard.widthAtNut + share * (plan.fretboard.widthAtEnd - plan.fretboard.widthAtNut);
-    }
     /// `side`: just beyond x towards the head (-1) or the tail (+1), where something may begin.
     SectionAt at(double x, int side) const
     {
@@ -54,7 +48,7 @@ struct NeckSections {
         out.layers.push_back({plan.neck.width, stickTop(just) - layout.neckZ.low, stick.youngsModulus_MPa(),
                               stick.density_kg_m3, stick.bending_MPa});
         if (just > layout.nutX && just < layout.fretboardEndX && boardThickness() > kThinnest)
-            out.layers.push_back({boardWidth(x), boardThickness(), board.youngsModulus_MPa(),
+            out.layers.push_back({boardWidth(plan, layout, x), boardThickness(), board.youngsModulus_MPa(),
                                   board.density_kg_m3, board.bending_MPa});
         return out;
     }

@@ -187,14 +187,7 @@ Study fretStudy(const Plan& plan, const Layout& layout)
          "setback. "
          "Mark every one from the nut: marked from fret to fret the errors add up.",
          {}}};
-    FretSlotCase slot;
-    slot.tang = plan.frets.tang;
-    slot.allowance = plan.frets.slotSpare;
-    slot.tangThickness = plan.frets.tangThickness;
-    slot.slotWidth = plan.frets.slotWidth;
-    slot.boardThickness = plan.fretboard.thickness;
-    slot.boardWidth = plan.fretboard.widthAtEnd;
-    if (const auto sawn = fretSlot(slot); sawn && plan.frets.kind == FretKind::Wire)
+    if (const auto sawn = plannedSlot(plan); sawn && plan.frets.kind == FretKind::Wire)
         out.notes.push_back(
             {"Set the saw's depth stop so that the blade stands out %1 under it when it rides on the board: "
              "slots "

@@ -65,9 +65,6 @@ struct Study {
 /// The cell as a maker reads it; empty for nothing.
 std::string spoken(const StudyCell& cell, const StudyColumn& column, const UnitStyle& style);
 
-/// Abbreviation of the inside unit of a quantity: "mm", "N"; empty where there is none.
-std::string_view insideUnit(Quantity quantity);
-
 /// A table as RFC 4180 has it: comma, CRLF, a head line with units, numbers with a point in inside units to
 /// full precision. Cells that a spreadsheet would take for a formula begin with an apostrophe.
 std::string csvOf(const StudyTable& table);

@@ -68,11 +68,8 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
     const Room room = roomOf(in);
     const double wanted = in.plan.setup.adjustment;
     const double by = std::ceil(2 * (wanted - room.least())) / 2;
-    const bool toTail = room.head < room.tail;
-    const double x = in.layout.saddleX + (toTail ? by : -by);
-    out.push_back(
-        {{toTail ? "Move the bridge %1 toward the tail" : "Move the bridge %1 toward the head", {mm(by)}},
-         moveSaddleTo(in.plan, in.layout, x)});
+    const double shift = room.head < room.tail ? by : -by;
+    out.push_back({moveBridgeLabel(shift), moveSaddleTo(in.plan, in.layout, in.layout.saddleX + shift)});
     const double less = std::floor(10 * room.least()) / 10;
     if (less > 0)
         out.push_back(oneEdit({"Be content with %1 each way", {mm(less)}}, "setup.adjustment", less));

@@ -119,10 +119,7 @@ void addBridgeMoves(const CheckInput& in, const Obstacles& what, double margin, 
     for (const double exact : {tail, head}) {
         if (exact == 0) continue;
         const double shift = roundedOut(exact);
-        out.push_back(
-            {{shift > 0 ? "Move the bridge %1 toward the tail" : "Move the bridge %1 toward the head",
-              {mm(std::abs(shift))}},
-             moveSaddleTo(in.plan, in.layout, in.layout.saddleX + shift)});
+        out.push_back({moveBridgeLabel(shift), moveSaddleTo(in.plan, in.layout, in.layout.saddleX + shift)});
     }
 }
 

@@ -84,15 +84,13 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding& f)
     for (const double wanted : {kRoomOffWall, kOffWall}) {
         if (back < wanted) {
             const double shift = roundedOut(wanted - back);
-            out.push_back({{"Move the bridge %1 toward the head", {mm(shift)}},
-                           moveSaddleTo(in.plan, l, l.saddleX - shift)});
+            out.push_back({moveBridgeLabel(-shift), moveSaddleTo(in.plan, l, l.saddleX - shift)});
             out.push_back(oneEdit({"Make the scale %1 shorter", {mm(shift)}}, "scale.length",
                                   in.plan.scale.length - shift));
         }
         if (front < wanted) {
             const double shift = roundedOut(wanted - front);
-            out.push_back({{"Move the bridge %1 toward the tail", {mm(shift)}},
-                           moveSaddleTo(in.plan, l, l.saddleX + shift)});
+            out.push_back({moveBridgeLabel(shift), moveSaddleTo(in.plan, l, l.saddleX + shift)});
         }
         const Bounds inside = bounds(l.boxInner);
         const double beside = std::min(inside.maxY - bridge.maxY, bridge.minY - inside.minY);

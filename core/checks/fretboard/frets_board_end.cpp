@@ -46,7 +46,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
     if (in.plan.fretboard.end == FretboardEnd::OverLid)
         out.push_back(oneEdit({"Let the board run %1 further", {mm(more)}}, "fretboard.over-lid",
                               roundedOut(in.plan.fretboard.overLid + more)));
-    const std::size_t zero = frets.scale.frets.front().label == "0" ? 1 : 0;
+    const std::size_t zero = zeroFrets(frets.scale);
     if (frets.lines.size() > zero + 1) {
         const auto fewer = static_cast<double>(frets.lines.size() - zero - 1);
         out.push_back(oneEdit({"End with fret %1", {frets.scale.frets[frets.lines.size() - 2].label}},

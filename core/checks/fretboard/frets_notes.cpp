@@ -47,7 +47,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
                                   "frets.number", static_cast<double>(own->ratios.size())));
         return out;
     }
-    const std::size_t zero = !frets.scale.frets.empty() && frets.scale.frets.front().label == "0" ? 1 : 0;
+    const std::size_t zero = zeroFrets(frets.scale);
     const std::size_t fit = frets.lines.size() - std::min(frets.lines.size(), zero);
     out.push_back(oneEdit({"Make only the %1 frets that lie on it", {count(fit)}}, "frets.number",
                           static_cast<double>(fit)));

@@ -1,5 +1,6 @@
 #include "core/checks/fretboard/fretboard_checks.h"
 #include "core/checks/judging.h"
+#include "core/solvers/fret_wire.h"
 
 #include <cmath>
 
@@ -16,8 +17,9 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 {
     const Frets& frets = in.plan.frets;
     if (frets.kind != FretKind::Wire || in.layout.frets.lines.empty()) return;
-    const double depth = frets.tang + frets.slotSpare;
-    const double left = in.plan.fretboard.thickness - depth;
+    const auto slot = plannedSlot(in.plan);
+    if (!slot) return;  // the catalogue's ranges lie within those of a slot
+    const double depth = slot->depth, left = slot->woodLeft;
     const Verdict verdict = judgeAtLeast(left, kLeast, kFine - kLeast);
     Finding f = finding(
         kRule, "frets", verdict,

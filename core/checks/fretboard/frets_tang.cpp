@@ -1,5 +1,6 @@
 #include "core/checks/fretboard/fretboard_checks.h"
 #include "core/checks/judging.h"
+#include "core/solvers/fret_wire.h"
 
 namespace lidwright {
 namespace {
@@ -17,7 +18,9 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 {
     const Frets& frets = in.plan.frets;
     if (frets.kind != FretKind::Wire || in.layout.frets.lines.empty()) return;
-    const double play = frets.slotWidth - frets.tangThickness;
+    const auto slot = plannedSlot(in.plan);
+    if (!slot) return;  // the catalogue's ranges lie within those of a slot
+    const double play = slot->overTang;
     const bool narrow = play < -kNothing;
     const Verdict verdict = narrow ? Verdict::Wrong : judgeAtMost(play, kFine, kMost);
     const char* const says = narrow ? "The slot of %1 is narrower than the tang of %2: the board bends or "

@@ -1,8 +1,8 @@
 #include "core/checks/head/head_checks.h"
+#include "core/checks/head/head_gap.h"
 #include "core/checks/judging.h"
 
 #include <cmath>
-#include <limits>
 
 namespace lidwright {
 namespace {
@@ -10,15 +10,6 @@ namespace {
 constexpr const char* kRule = "head.plates";
 /// Between plates a maker wants to see a gap (common practice, no source).
 constexpr double kFine = 0.5;
-
-enum class Beside { Plate, Edge, End };
-
-struct Gap {
-    Beside beside = Beside::Plate;
-    double gap = std::numeric_limits<double>::infinity();
-    std::size_t post = 0;
-    std::size_t other = 0;
-};
 
 /// Air between two rectangles; where they overlap, negative: how far one has to move to come clear.
 double between(const Bounds& a, const Bounds& b)
@@ -28,30 +19,24 @@ double between(const Bounds& a, const Bounds& b)
     return along > 0 && across > 0 ? std::hypot(along, across) : std::max(along, across);
 }
 
-Gap tightest(const CheckInput& in)
+HeadGap tightest(const CheckInput& in)
 {
     const HeadLayout& head = in.layout.head;
     const double y = in.layout.neckY;
-    Gap out;
-    const auto take = [&](Gap gap) {
-        if (gap.gap < out.gap) out = gap;
-    };
-    for (std::size_t i = 0; i < head.posts.size(); ++i) {
-        const Bounds& plate = head.posts[i].plateOnFace;
-        take({Beside::Edge, head.width / 2 - std::max(plate.maxY - y, y - plate.minY), i, i});
-        take({Beside::End, head.faceLength - plate.maxX, i, i});
-        for (std::size_t k = i + 1; k < head.posts.size(); ++k)
-            take({Beside::Plate, between(plate, head.posts[k].plateOnFace), i, k});
-    }
-    return out;
+    const auto plate = [&](std::size_t i) -> const Bounds& { return head.posts[i].plateOnFace; };
+    return tightestGap(
+        head.posts.size(),
+        [&](std::size_t i) { return head.width / 2 - std::max(plate(i).maxY - y, y - plate(i).minY); },
+        [&](std::size_t i) { return head.faceLength - plate(i).maxX; },
+        [&](std::size_t i, std::size_t k) { return between(plate(i), plate(k)); });
 }
 
 void judge(const CheckInput& in, std::vector<Finding>& out)
 {
     const HeadLayout& head = in.layout.head;
     if (head.posts.empty()) return;
-    const Gap gap = tightest(in);
-    const Verdict verdict = judgeAtLeast(gap.gap, 0, kFine);
+    const HeadGap gap = tightest(in);
+    const Verdict verdict = judgeAtLeast(gap.size, 0, kFine);
     const Measure number{static_cast<double>(gap.post + 1), Quantity::Count};
     const Measure next{static_cast<double>(gap.other + 1), Quantity::Count};
     Sentence says;
@@ -59,20 +44,20 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         says = {verdict == Verdict::Good
                     ? "The tuners' plates keep %1 to one another and the head's edges."
                     : "The tuners' plates keep only %1 to one another or the head's edges.",
-                {mm(gap.gap)}};
+                {mm(gap.size)}};
     else
-        says = {gap.beside == Beside::Plate
+        says = {gap.to == HeadGap::To::Other
                     ? "The plates of the tuners of strings %1 and %2 lie %3 over each other."
-                : gap.beside == Beside::Edge
+                : gap.to == HeadGap::To::Edge
                     ? "The plate of the tuner of string %1 reaches %3 past the head's edge."
                     : "The plate of the tuner of string %1 reaches %3 past the head's end.",
-                {number, next, mm(-gap.gap)}};
+                {number, next, mm(-gap.size)}};
     Finding f = finding(kRule, "tuners", verdict, std::move(says));
-    f.measured = mm(gap.gap);
+    f.measured = mm(gap.size);
     f.required = mm(0);
     f.comfortable = mm(kFine);
     f.places = {topPlace(head.posts[gap.post].plate)};
-    if (gap.beside == Beside::Plate) f.places.push_back(topPlace(head.posts[gap.other].plate));
+    if (gap.to == HeadGap::To::Other) f.places.push_back(topPlace(head.posts[gap.other].plate));
     out.push_back(std::move(f));
 }
 
@@ -80,16 +65,16 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
 {
     const Plan& p = in.plan;
     const HeadLayout& head = in.layout.head;
-    const Gap gap = tightest(in);
-    const double missing = kFine - gap.gap;
+    const HeadGap gap = tightest(in);
+    const double missing = kFine - gap.size;
     std::vector<Remedy> out;
     const auto edgeAt = [&](double value) {
         if (value > 0)
             out.push_back(oneEdit({"Set the posts %1 from the edge", {mm(value)}}, "tuners.edge", value));
     };
     const double spacing = roundedOut(p.tuners.plateLength + kFine);
-    switch (gap.beside) {
-        case Beside::Plate: {
+    switch (gap.to) {
+        case HeadGap::To::Other: {
             if (head.posts[gap.post].treble == head.posts[gap.other].treble) {
                 out.push_back(oneEdit({"Set the posts %1 apart", {mm(spacing)}}, "tuners.spacing", spacing));
                 int places = 0;
@@ -115,7 +100,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
                     oneEdit({"Take tuners with plates %1 long", {mm(plate)}}, "tuners.plate-length", plate));
             break;
         }
-        case Beside::Edge: {
+        case HeadGap::To::Edge: {
             edgeAt(roundedOut(p.tuners.plateWidth / 2 + kFine));
             const double narrow = std::floor(2 * (p.tuners.plateWidth - 2 * missing)) / 2;
             if (narrow >= 3)
@@ -126,7 +111,7 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
                            {{"head.width", wide}, {"tuners.edge", roundedOut(p.tuners.edge + missing)}}});
             break;
         }
-        case Beside::End: {
+        case HeadGap::To::End: {
             const double first = std::floor(2 * (p.tuners.first - missing)) / 2;
             if (first > 0)
                 out.push_back(

@@ -1,6 +1,5 @@
 #include "core/checks/judging.h"
 #include "core/checks/neck/neck_checks.h"
-#include "core/solvers/neck_bow.h"
 
 #include <cmath>
 
@@ -24,7 +23,7 @@ Place placeOf(const Layout& l)
 
 void judgeBow(const CheckInput& in, std::vector<Finding>& out)
 {
-    const NeckBow bow = neckBow(in.plan, in.layout);
+    const NeckBow& bow = in.bow();
     if (bow.problem) return;  // said by the rules of what is missing
     const double years = kCreepFactor * bow.hollow;
     const Verdict verdict = judgeAtMost(std::abs(years), kFine, kMost);
@@ -44,7 +43,7 @@ void judgeBow(const CheckInput& in, std::vector<Finding>& out)
 
 void judgeStrength(const CheckInput& in, std::vector<Finding>& out)
 {
-    const NeckBow bow = neckBow(in.plan, in.layout);
+    const NeckBow& bow = in.bow();
     if (bow.problem) {
         if (!in.layout.headWall.crossed || !in.layout.tailWall.crossed) return;
         Finding f = finding("neck.strength", "neck", Verdict::Unknown,

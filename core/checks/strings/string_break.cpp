@@ -1,6 +1,5 @@
 #include "core/checks/judging.h"
 #include "core/checks/strings/string_checks.h"
-#include "core/solvers/neck_bow.h"
 
 #include <cmath>
 
@@ -16,7 +15,7 @@ constexpr double kFine = 6;
 
 void judge(const CheckInput& in, std::vector<Finding>& out)
 {
-    const NeckBow bow = neckBow(in.plan, in.layout);
+    const NeckBow& bow = in.bow();
     if (bow.problem) return;
     const Verdict verdict = judgeAtLeast(bow.saddleBreak, kLeast, kFine - kLeast);
     Finding f =

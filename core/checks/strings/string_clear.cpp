@@ -38,8 +38,8 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
                  {{"fretboard.thickness", in.plan.fretboard.thickness + more},
                   {"bridge.height", in.plan.bridge.height + more}}};
     out.push_back(std::move(raise));
-    out.push_back({{"Raise the neck and the bridge by %1", {mm(more)}},
-                   {{"neck.top", in.plan.neck.top + more}, {"bridge.height", in.plan.bridge.height + more}}});
+    out.push_back(
+        neckTopRemedy(in.plan, {"Raise the neck and the bridge by %1", {mm(more)}}, in.plan.neck.top + more));
     return out;
 }
 
