@@ -64,6 +64,25 @@ std::vector<MarkSpot> markSpots(const std::vector<Finding>& findings, const Boar
     return spots;
 }
 
+void paintContours(QPainter& painter, const StudyPicture& picture, const BoardScene& scene,
+                   const ViewTransform& transform, const SheetColours& colours)
+{
+    const PlacedView* lid = scene.lidView();
+    if (lid == nullptr) return;
+    painter.setBrush(Qt::NoBrush);
+    for (const StudyPicture::Line& line : picture.lines) {
+        QPolygonF on;
+        for (const Point p : line.points)
+            on << transform.toWidget(lid->toSheet(p));
+        const bool nodal = line.level == 0;
+        painter.setPen(QPen(colours.theme.warning, nodal ? 1.8 : 1.2,
+                            nodal            ? Qt::DotLine
+                            : line.level > 0 ? Qt::SolidLine
+                                             : Qt::DashLine));
+        painter.drawPolyline(on);
+    }
+}
+
 void paintMarkSpots(QPainter& painter, const std::vector<MarkSpot>& spots, const QPalette& palette,
                     const SheetColours& colours)
 {

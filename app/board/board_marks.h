@@ -5,6 +5,8 @@
 #include "app/board/sheet_colours.h"
 #include "app/board/view_transform.h"
 
+#include "core/solvers/study.h"
+
 #include <QPainter>
 
 #include <vector>
@@ -30,6 +32,11 @@ QRectF placeBox(const Place& place, const BoardScene& scene, const ViewTransform
 /// Frames the places that were asked to be shown, numbered where there are several.
 void paintPlaces(QPainter& painter, const std::vector<Place>& places, const BoardScene& scene,
                  const ViewTransform& transform, const SheetColours& colours);
+
+/// The lines of a picture over the lid: those above 0 drawn through, those below dashed, 0 itself dotted and
+/// wider.
+void paintContours(QPainter& painter, const StudyPicture& picture, const BoardScene& scene,
+                   const ViewTransform& transform, const SheetColours& colours);
 
 /// Outlines every drawn area and line of the part.
 void paintSelection(QPainter& painter, const std::string& part, const Sheet& sheet, const PaintLook& look);

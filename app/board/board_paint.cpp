@@ -38,6 +38,7 @@ void BoardWidget::Private::paint(QPainter& painter)
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(board.font());
     paintHairline(painter, hairline, scene, transform, canvas, colours.hairline);
+    paintContours(painter, contours, scene, transform, colours);
     paintPlaces(painter, places, scene, transform, colours);
     paintHandles(painter, handles, selected(), transform, colours);
     paintMarkSpots(painter, marks, board.palette(), colours);

@@ -87,6 +87,7 @@ public:
     std::vector<PlacedHandle> handles;
     std::vector<MarkSpot> marks;
     std::vector<Place> places;
+    StudyPicture contours;
     std::optional<View> pickedView;  ///< where the selected part was picked
     Plan lastFresh;                  ///< the plan that a new start was last made for
 

@@ -207,6 +207,17 @@ const ViewTransform& BoardWidget::transform() const
 {
     return d->transform;
 }
+void BoardWidget::showPicture(const StudyPicture& picture)
+{
+    d->contours = picture;
+    update();
+}
+
+const StudyPicture& BoardWidget::shownPicture() const
+{
+    return d->contours;
+}
+
 const std::vector<Place>& BoardWidget::markedPlaces() const
 {
     return d->places;

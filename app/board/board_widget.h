@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/checks/finding.h"
+#include "core/solvers/study.h"
 
 #include <QWidget>
 
@@ -37,6 +38,11 @@ public:
     void showPlaces(const std::vector<Place>& places);  ///< pans, zooms if needed, and marks them
     /// The same, and comes so near that small places can be seen.
     void showPlacesClose(const std::vector<Place>& places);
+
+    /// Draws these lines over the lid, with the sign of their level, until others are given: where a lid
+    /// rings.
+    void showPicture(const StudyPicture& picture);
+    const StudyPicture& shownPicture() const;
 
     /// Shows what the remedy would do, a moment later, until endPreview() or the next change of the plan. Not
     /// while something is dragged, and not for drawings too large to be mended at once: the window must not

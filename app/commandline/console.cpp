@@ -14,8 +14,13 @@ bool print(const std::string& text)
 
 bool print(const nlohmann::ordered_json& json)
 {
+    return print(jsonText(json));
+}
+
+std::string jsonText(const nlohmann::ordered_json& json)
+{
     // Names come from files and may hold bytes that are no UTF-8: shown replaced, never thrown about.
-    return print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n");
+    return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
 }
 
 int refuse(const Error& error)

@@ -18,6 +18,9 @@ bool print(const std::string& text);
 /// The same for JSON, with line breaks: full precision, keys in the order in which they were set.
 bool print(const nlohmann::ordered_json& json);
 
+/// JSON as it is printed and written into files.
+std::string jsonText(const nlohmann::ordered_json& json);
+
 /// Writes "lidwright: where: what (mend)" to the standard error and gives the exit code for unusable input.
 int refuse(const Error& error);
 

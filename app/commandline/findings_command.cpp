@@ -67,6 +67,7 @@ Json findingJson(const Plan& plan, const Finding& finding, const UnitStyle& styl
     json["required"] = finding.required ? toJson(*finding.required) : Json();
     json["comfortable"] = finding.comfortable ? toJson(*finding.comfortable) : Json();
     json["bound"] = finding.required ? Json(word(finding.bound)) : Json();
+    if (!finding.accepted.empty()) json["accepted"] = finding.accepted;
     json["places"] = Json::array();
     for (const Place& place : finding.places) {
         json["places"].push_back({{"view", viewName(place.view)},

@@ -18,16 +18,14 @@ namespace {
 constexpr OptionSpec kOptions[] = {
     {"-o", "FILE.pdf", "the file to write"},
     {"--size", "a4|letter|a3|tabloid|roll", "paper; by the locale where not said"},
-    {"--only", "lid,head-wall,tail-wall,backing", "which templates; all where not said"},
+    {"--only", "lid,head-wall,tail-wall,bass-wall,treble-wall,backing,wiring",
+     "which templates; all that the plan has where not said"},
     {"--overlap", "LENGTH", "strip that neighbouring pages share; 15 mm where not said"},
     {"--correct-x", "FACTOR", "nominal over measured length on your printer, level"},
     {"--correct-y", "FACTOR", "the same, upright"},
     kSetOption,
     kArtOption,
 };
-
-constexpr TemplateKind kKinds[] = {TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall,
-                                   TemplateKind::Backing};
 
 Error noSuchWord(const std::string& option, const std::string& word, const std::vector<std::string>& known)
 {
@@ -42,16 +40,16 @@ Error noSuchWord(const std::string& option, const std::string& word, const std::
 Result<std::vector<TemplateKind>> templatesNamed(const std::string& list)
 {
     std::vector<std::string> known;
-    for (const TemplateKind kind : kKinds)
+    for (const TemplateKind kind : kTemplateKinds)
         known.emplace_back(word(kind));
     std::vector<TemplateKind> chosen;
     std::size_t start = 0;
     while (start <= list.size()) {
         const std::size_t end = std::min(list.find(',', start), list.size());
         const std::string name = list.substr(start, end - start);
-        const auto found = std::find_if(std::begin(kKinds), std::end(kKinds),
+        const auto found = std::find_if(std::begin(kTemplateKinds), std::end(kTemplateKinds),
                                         [&](TemplateKind kind) { return name == word(kind); });
-        if (found == std::end(kKinds)) return noSuchWord("--only", name, known);
+        if (found == std::end(kTemplateKinds)) return noSuchWord("--only", name, known);
         if (std::find(chosen.begin(), chosen.end(), *found) == chosen.end()) chosen.push_back(*found);
         start = end + 1;
     }
@@ -143,11 +141,11 @@ int run(const Arguments& arguments)
 constinit const Command kPaperCommand{
     "paper",
     "full-size templates as a PDF, true to size",
-    "PLAN -o FILE.pdf [--size a4|letter|a3|tabloid|roll] [--only lid,head-wall,tail-wall]\n"
+    "PLAN -o FILE.pdf [--size a4|letter|a3|tabloid|roll] [--only lid,head-wall,...]\n"
     "                [--overlap LENGTH] [--correct-x FACTOR] [--correct-y FACTOR] [--set KEY=VALUE]...\n"
     "                [--art FILE.svg]...",
-    "Writes the lid's and the end walls' templates over as many pages as they need, with marks to join "
-    "them,\n"
+    "Writes the lid's and the walls' templates and the wiring over as many pages as they need, with marks to "
+    "join them,\n"
     "rulers to check the printer by, and a map of the pages.\n"
     "Exit code: 0 written, 2 the input cannot be used or the file not written.",
     kOptions,

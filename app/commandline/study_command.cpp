@@ -1,12 +1,10 @@
 #include "app/commandline/command.h"
 #include "app/commandline/console.h"
-#include "app/commandline/json_text.h"
 #include "app/commandline/plan_input.h"
+#include "app/commandline/study_text.h"
 
-#include "core/base/near_word.h"
+#include "core/solvers/plate/plate_problem.h"
 #include "core/solvers/study.h"
-
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 
@@ -14,164 +12,38 @@ namespace lidwright {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 constexpr OptionSpec kOptions[] = {
     kSetOption,
     kArtOption,
+    {"--fineness", "WORD", "of the lid and the air: coarse, usual or fine; usual where it is not given"},
     {"--json", nullptr, "as JSON, at full precision, with the plots' lines"},
     {"--csv", nullptr, "as a table with a head line (RFC 4180), at full precision"},
+    kDecimalCommaOption,
 };
-
-std::string subjectList()
-{
-    std::string out = "Subjects:\n";
-    for (const StudyEntry& entry : studies())
-        out += "    " + padded(entry.id, 14) + entry.title + "\n";
-    return out;
-}
-
-int refuseSubject(const std::string& word)
-{
-    std::vector<std::string> ids;
-    std::string known = "known are";
-    for (const StudyEntry& entry : studies()) {
-        ids.emplace_back(entry.id);
-        known += (ids.size() == 1 ? " " : ", ") + ids.back() + " (" + entry.title + ")";
-    }
-    const std::string near = nearestWord(word, ids);
-    return refuse({"there is no such subject", word,
-                   (near.empty() ? std::string() : "did you mean " + near + "? ") + known});
-}
-
-/// `text` moved to the right end of `width` characters.
-std::string rightIn(const std::string& text, std::size_t width)
-{
-    const std::size_t own = characters(text);
-    return std::string(own < width ? width - own : 0, ' ') + text;
-}
-
-/// Columns two spaces apart, numbers to the right.
-std::string aligned(const StudyTable& table, const UnitStyle& style)
-{
-    std::vector<std::vector<std::string>> lines(1);
-    for (const StudyColumn& column : table.columns)
-        lines[0].push_back(column.heading);
-    for (const auto& row : table.rows) {
-        std::vector<std::string>& line = lines.emplace_back();
-        for (std::size_t c = 0; c < table.columns.size(); ++c)
-            line.push_back(c < row.size() ? spoken(row[c], table.columns[c], style) : std::string());
-    }
-    std::vector<std::size_t> widths(table.columns.size(), 0);
-    for (const auto& line : lines)
-        for (std::size_t c = 0; c < line.size(); ++c)
-            widths[c] = std::max(widths[c], characters(line[c]));
-    std::string out;
-    for (const auto& line : lines) {
-        std::string text;
-        for (std::size_t c = 0; c < line.size(); ++c) {
-            const Quantity quantity = table.columns[c].quantity;
-            const bool words = quantity == Quantity::Text || quantity == Quantity::Pitch;
-            if (c > 0) text += "  ";
-            text += words ? padded(line[c], widths[c] + 1) : rightIn(line[c], widths[c]) + " ";
-            text.pop_back();
-        }
-        text.erase(text.find_last_not_of(' ') + 1);
-        out += text + "\n";
-    }
-    return out;
-}
-
-std::string textOf(const Study& study, const UnitStyle& style)
-{
-    std::string out = study.title + "\n\n" + aligned(study.table, style);
-    if (!study.notes.empty()) out += "\n";
-    for (const Sentence& note : study.notes)
-        out += spoken(note, style) + "\n";
-    return out;
-}
-
-Json columnJson(const StudyColumn& column)
-{
-    Json json;
-    json["heading"] = column.heading;
-    json["kind"] = kindName(column.quantity);
-    const std::string_view unit = insideUnit(column.quantity);
-    if (!unit.empty()) json["unit"] = unit;
-    return json;
-}
-
-Json cellJson(const StudyCell& cell)
-{
-    if (const auto* number = std::get_if<double>(&cell)) return *number;
-    if (const auto* words = std::get_if<std::string>(&cell)) return *words;
-    return nullptr;
-}
-
-Json plotJson(const StudyPlot& plot)
-{
-    Json json;
-    json["title"] = plot.title;
-    json["across"] = columnJson(plot.across);
-    json["up"] = columnJson(plot.up);
-    json["series"] = Json::array();
-    for (const StudySeries& series : plot.series) {
-        Json line;
-        line["name"] = series.name;
-        line["dots"] = series.dots;
-        line["points"] = Json::array();
-        for (const Point& p : series.points)
-            line["points"].push_back({p.x, p.y});
-        json["series"].push_back(std::move(line));
-    }
-    json["guides"] = Json::array();
-    for (const auto& [at, name] : plot.guides)
-        json["guides"].push_back({{"at", at}, {"name", name}});
-    return json;
-}
-
-Json toJson(const Study& study, const std::string& plan, const UnitStyle& style)
-{
-    Json json;
-    json["plan"] = plan;
-    json["subject"] = study.id;
-    json["title"] = study.title;
-    json["columns"] = Json::array();
-    for (const StudyColumn& column : study.table.columns)
-        json["columns"].push_back(columnJson(column));
-    json["rows"] = Json::array();
-    for (const auto& row : study.table.rows) {
-        Json cells = Json::array();
-        for (const StudyCell& cell : row)
-            cells.push_back(cellJson(cell));
-        json["rows"].push_back(std::move(cells));
-    }
-    json["plots"] = Json::array();
-    for (const StudyPlot& plot : study.plots)
-        json["plots"].push_back(plotJson(plot));
-    json["notes"] = Json::array();
-    for (const Sentence& note : study.notes)
-        json["notes"].push_back(spoken(note, style));
-    return json;
-}
 
 int run(const Arguments& arguments)
 {
-    if (arguments.plain().empty()) return finish(print(subjectList()), kExitFine);
+    if (arguments.plain().empty()) return finish(print(entryList("Subjects", studies())), kExitFine);
     const std::string& word = arguments.plain().front();
-    const std::vector<StudyEntry>& all = studies();
-    const auto entry =
-        std::find_if(all.begin(), all.end(), [&](const StudyEntry& e) { return word == e.id; });
-    if (entry == all.end()) return refuseSubject(word);
+    const StudyEntry* entry = findEntry(studies(), word);
+    if (entry == nullptr) return refuse(noSuchEntry("subject", word, studies()));
     const Result<PlanInput> input = readPlanInput(arguments, 1);
     if (!input) return refuse(input.error());
-    const Study study = entry->reckon(input->plan, derive(input->plan));
+    Fineness fineness = Fineness::Usual;
+    if (const auto wanted = arguments.value("--fineness")) {
+        constexpr Fineness kAll[] = {Fineness::Coarse, Fineness::Usual, Fineness::Fine};
+        const auto found = std::find_if(std::begin(kAll), std::end(kAll),
+                                        [&](Fineness f) { return *wanted == lidwright::word(f); });
+        if (found == std::end(kAll))
+            return refuse({"there is no such fineness", *wanted, "known are coarse, usual and fine"});
+        fineness = *found;
+    }
+    const Layout layout = derive(input->plan);
+    const Study study = entry->slowly != nullptr ? entry->slowly(input->plan, layout, fineness, {})
+                                                 : entry->reckon(input->plan, layout);
     if (study.problem) return refuse(*study.problem);
-    const UnitStyle style = unitStyle(input->plan);
-    const bool printed = arguments.has("--json")  ? print(toJson(study, input->name, style))
-                         : arguments.has("--csv") ? print(csvOf(study.table))
-                                                  : print(textOf(study, style));
-    return finish(printed, kExitFine);
+    return finish(print(studyBytes(study, studyFormat(arguments), input->name, unitStyle(input->plan))),
+                  kExitFine);
 }
 
 }  // namespace
@@ -179,7 +51,8 @@ int run(const Arguments& arguments)
 constinit const Command kStudyCommand{
     "study",
     "the figures of one subject: a table, and what it stands on",
-    "[SUBJECT [PLAN]] [--set KEY=VALUE]... [--art FILE.svg]... [--json|--csv]",
+    "[SUBJECT [PLAN]] [--set KEY=VALUE]... [--art FILE.svg]... [--fineness WORD]\n"
+    "              [--json|--csv|--decimal-comma]",
     "A table of figures with notes on what they stand on and where they end, in the plan's unit. Without a "
     "subject:\n"
     "the list of subjects. JSON and CSV have the inside units (mm, N, MPa, ...), which they name.\n"

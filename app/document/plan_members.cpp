@@ -1,6 +1,7 @@
 #include "app/document/plan_members.h"
 
 #include "core/layout/art_place.h"
+#include "core/layout/inside_suggestions.h"
 
 #include <utility>
 
@@ -37,7 +38,12 @@ int memberCount(const Plan& plan, const QString& list)
     if (list == QLatin1String("fixing")) return static_cast<int>(plan.fixings.size());
     if (list == QLatin1String("string")) return static_cast<int>(plan.stringSet.size());
     if (list == QLatin1String("block")) return static_cast<int>(plan.blocks.size());
+    if (list == QLatin1String("hollow")) return static_cast<int>(plan.hollows.size());
+    if (list == QLatin1String("bar")) return static_cast<int>(plan.bars.size());
+    if (list == QLatin1String("wiring")) return static_cast<int>(plan.wiring.size());
     if (list == QLatin1String("backing")) return static_cast<int>(plan.backingLayers.size());
+    if (list == QLatin1String("stock")) return static_cast<int>(plan.stock.size());
+    if (list == QLatin1String("accepted")) return static_cast<int>(plan.accepted.size());
     return 0;
 }
 
@@ -66,6 +72,16 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey)
         next.holes.erase(next.holes.begin() + member->index);
     else if (member->list == QLatin1String("backing"))
         next.backingLayers.erase(next.backingLayers.begin() + member->index);
+    else if (member->list == QLatin1String("hollow"))
+        next.hollows.erase(next.hollows.begin() + member->index);
+    else if (member->list == QLatin1String("bar"))
+        next.bars.erase(next.bars.begin() + member->index);
+    else if (member->list == QLatin1String("stock"))
+        next.stock.erase(next.stock.begin() + member->index);
+    else if (member->list == QLatin1String("accepted"))
+        next.accepted.erase(next.accepted.begin() + member->index);
+    else if (member->list == QLatin1String("wiring"))
+        next.wiring.erase(next.wiring.begin() + member->index);
     else
         next.blocks.erase(next.blocks.begin() + member->index);
     return next;
@@ -123,6 +139,46 @@ std::optional<Plan> withBackingLayer(const Plan& plan)
     if (static_cast<int>(plan.backingLayers.size()) >= kMostPieces) return std::nullopt;
     Plan next = plan;
     next.backingLayers.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withHollow(const Plan& plan)
+{
+    if (static_cast<int>(plan.hollows.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.hollows.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withBar(const Plan& plan, const Layout& layout)
+{
+    if (static_cast<int>(plan.bars.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.bars.push_back(suggestedBar(plan, layout));
+    return next;
+}
+
+std::optional<Plan> withDevice(const Plan& plan, const Layout& layout, DeviceKind kind)
+{
+    if (static_cast<int>(plan.wiring.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.wiring.push_back(suggestedDevice(plan, layout, kind));
+    return next;
+}
+
+std::optional<Plan> withStock(const Plan& plan)
+{
+    if (static_cast<int>(plan.stock.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.stock.emplace_back();
+    return next;
+}
+
+std::optional<Plan> withAcceptance(const Plan& plan)
+{
+    if (static_cast<int>(plan.accepted.size()) >= kMostPieces) return std::nullopt;
+    Plan next = plan;
+    next.accepted.emplace_back();
     return next;
 }
 

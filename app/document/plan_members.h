@@ -17,7 +17,7 @@ struct PartMember {
 
 /// The member that a part key names, or nothing where it names no list member ("bridge").
 std::optional<PartMember> partMember(const QString& partKey);
-/// How many members the list "art", "tie", "hole", "fixing", "block" or "backing" has; 0 for other words.
+/// How many members the list of this word has ("art", "hole", "bar" ...); 0 for words that name no list.
 int memberCount(const Plan& plan, const QString& list);
 /// Whether the plan has this part: every part that is no list member, and members that exist.
 bool hasPart(const Plan& plan, const QString& partKey);
@@ -37,7 +37,15 @@ std::optional<Plan> withString(const Plan& plan);
 std::optional<Plan> withTie(const Plan& plan, const Layout& layout, const QString& selectedPart);
 /// The plan with one more layer of backing under the others; nothing when the list is full.
 std::optional<Plan> withBackingLayer(const Plan& plan);
+/// The plan with one more hollow in the stick's top, one more bar under the lid, or one more part of the
+/// wiring of this kind where such a part usually sits; nothing when the list is full.
+std::optional<Plan> withHollow(const Plan& plan);
+std::optional<Plan> withBar(const Plan& plan, const Layout& layout);
+std::optional<Plan> withDevice(const Plan& plan, const Layout& layout, DeviceKind kind);
 /// The plan with one more drawing; nothing when the list is full.
+std::optional<Plan> withStock(const Plan& plan);
+std::optional<Plan> withAcceptance(const Plan& plan);
+
 std::optional<Plan> withArtwork(const Plan& plan, ArtPiece piece);
 
 }  // namespace lidwright

@@ -8,8 +8,10 @@
 #include "app/text/texts.h"
 #include "app/text/unbroken.h"
 
+#include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenu>
 #include <QMouseEvent>
 #include <QVBoxLayout>
 
@@ -100,8 +102,18 @@ FindingCard::FindingCard(QWidget* parent)
         m_lines->addWidget(label);
     }
     fitFont();
-    setToolTip(tr("Enter shows the place on the board"));
+    setToolTip(tr("Enter shows the place on the board; its menu takes note that you live with it"));
     paintQuiet();
+}
+
+void FindingCard::contextMenuEvent(QContextMenuEvent* event)
+{
+    if (m_finding.verdict != Verdict::Tight && m_finding.verdict != Verdict::Wrong) return;
+    QMenu menu(this);
+    const bool on = m_finding.accepted.empty();
+    menu.addAction(on ? tr("Live with it, for a reason...") : tr("Live with it no longer"), this,
+                   [this, on] { Q_EMIT acceptWanted(on); });
+    menu.exec(event->globalPos());
 }
 
 void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, bool remediesPending)
@@ -111,7 +123,11 @@ void FindingCard::setFinding(const Finding& finding, const UnitStyle& style, boo
     const QString sentence = shown(finding.sentence, style);
     //: a finding: its verdict and its sentence
     m_sentence->setText(tr("<b>%1.</b> %2").arg(word.toHtmlEscaped(), unbroken(sentence).toHtmlEscaped()));
-    const QString measures = measuresText(finding, style);
+    QString measures = measuresText(finding, style);
+    if (!finding.accepted.empty()) {
+        if (!measures.isEmpty()) measures += QLatin1Char('\n');
+        measures += tr("Accepted: %1").arg(QString::fromStdString(finding.accepted));
+    }
     m_measures->setText(unbroken(measures));
     m_measures->setVisible(!measures.isEmpty());
     QString name = tr("%1: %2").arg(word, sentence);

@@ -35,9 +35,12 @@ Q_SIGNALS:
     void remedyChosen(const Remedy& remedy);
     void remedyPointed(const Remedy& remedy);  ///< by pointer or keyboard: it may be shown
     void remedyLeft();
+    /// The maker wants to live with it, or no longer.
+    void acceptWanted(bool on);
     void stepWanted(int direction);  ///< arrow keys: -1 up, 1 down; -2 first, 2 last
 
 protected:
+    void contextMenuEvent(QContextMenuEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

@@ -7,6 +7,7 @@
 #include "app/text/texts.h"
 
 #include <QApplication>
+#include <QInputDialog>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -38,6 +39,12 @@ FindingsPanel::FindingsPanel(PlanDocument& document, QWidget* parent)
       m_scroll(new QScrollArea(this)),
       m_lines(nullptr)
 {
+    askForReason = [this](const QString& sentence) {
+        return QInputDialog::getText(
+                   this, tr("Live with it"),
+                   tr("%1\nWhy it is lived with (stands on the build sheet):").arg(sentence))
+            .trimmed();
+    };
     installCardAccess();
     auto* list = new QWidget;
     list->setBackgroundRole(QPalette::Base);
@@ -88,9 +95,25 @@ FindingCard* FindingsPanel::makeCard()
     connect(card, &FindingCard::chosen, this, [this, card] { choose(card); });
     connect(card, &FindingCard::stepWanted, this, [this, card](int direction) { step(card, direction); });
     connect(card, &FindingCard::remedyChosen, this, &FindingsPanel::apply);
+    connect(card, &FindingCard::acceptWanted, this, [this, card](bool on) { accept(card->finding(), on); });
     connect(card, &FindingCard::remedyPointed, this, &FindingsPanel::previewWanted);
     connect(card, &FindingCard::remedyLeft, this, &FindingsPanel::previewDone);
     return card;
+}
+
+void FindingsPanel::accept(const Finding& finding, bool on)
+{
+    const std::string whole = finding.rule + " " + finding.part;
+    Plan next = m_document.plan();
+    if (on) {
+        const QString reason = askForReason(shown(finding.sentence, m_document.style()));
+        if (reason.isEmpty() || static_cast<int>(next.accepted.size()) >= kMostPieces) return;
+        next.accepted.push_back({whole, reason.toStdString()});
+    } else {
+        std::erase_if(next.accepted,
+                      [&](const Acceptance& a) { return a.finding == whole || a.finding == finding.rule; });
+    }
+    m_document.replace(next, on ? tr("Live with a finding") : tr("Live with a finding no longer"));
 }
 
 std::vector<FindingCard*> FindingsPanel::wantedCards()

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include <cstddef>
+#include <functional>
 #include <map>
 
 class QLabel;
@@ -27,6 +28,9 @@ public:
     /// The entries as they stand, from the top.
     const std::vector<FindingCard*>& cards() const { return m_order; }
 
+    /// How the reason for living with a finding is asked for; empty for none. Tests answer for themselves.
+    std::function<QString(const QString& sentence)> askForReason;
+
 Q_SIGNALS:
     void placesWanted(const std::vector<Place>& places);  ///< show these on the board
     /// A remedy is pointed at: show what it would do.
@@ -34,6 +38,7 @@ Q_SIGNALS:
     void previewDone();
 
 private:
+    void accept(const Finding& finding, bool on);
     void refresh();
     std::vector<FindingCard*> wantedCards();
     FindingCard* makeCard();

@@ -9,6 +9,8 @@
 #include "app/text/texts.h"
 #include "app/text/unbroken.h"
 
+#include "core/solvers/plate/plate_problem.h"
+
 #include <QClipboard>
 #include <QComboBox>
 #include <QDir>
@@ -16,6 +18,7 @@
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QLabel>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
@@ -25,6 +28,12 @@
 #include <QVBoxLayout>
 
 namespace lidwright {
+namespace {
+
+/// Milliseconds between two looks at how far the work is.
+constexpr int kLook = 100;
+
+}  // namespace
 
 StudyPanel::StudyPanel(PlanDocument& document, const std::vector<StudyEntry>& subjects, QWidget* parent)
     : QWidget(parent),
@@ -39,7 +48,13 @@ StudyPanel::StudyPanel(PlanDocument& document, const std::vector<StudyEntry>& su
       m_notes(new QLabel),
       m_notesRoom(new QScrollArea),
       m_plotRow(new QSplitter(Qt::Horizontal)),
-      m_plotRoom(new QScrollArea)
+      m_plotRoom(new QScrollArea),
+      m_fineness(new QComboBox),
+      m_state(new QLabel),
+      m_progress(new QProgressBar),
+      m_stop(new QPushButton(tr("St&op"))),
+      m_look(new QTimer(this)),
+      m_work(this, [this](Answer answer) { take(std::move(answer)); })
 {
     askForFile = [this](const QString& suggestion, const QString& kinds) {
         return QFileDialog::getSaveFileName(this, tr("Write figures"), suggestion, kinds);
@@ -57,14 +72,29 @@ StudyPanel::StudyPanel(PlanDocument& document, const std::vector<StudyEntry>& su
     column->addWidget(m_problem, 1);
     column->addWidget(figures(), 1);
 
+    m_look->setInterval(kLook);
+    connect(m_look, &QTimer::timeout, this, &StudyPanel::tellState);
+    connect(m_stop, &QPushButton::clicked, this, [this] {
+        giveUp();
+        tellState();
+    });
+    connect(m_fineness, &QComboBox::currentIndexChanged, this, [this] {
+        m_stale = true;
+        if (seen()) reckon();
+    });
     connect(&m_document, &PlanDocument::changed, this, [this] {
         m_stale = true;
+        // What is reckoned now is of an earlier plan.
+        giveUp();
+        tellState();
         if (seen()) m_pause->start();
     });
     connect(m_pause, &QTimer::timeout, this, &StudyPanel::reckon);
     connect(m_subject, &QComboBox::currentIndexChanged, this, [this] {
         m_stale = true;
         m_shownRow = -1;
+        giveUp();
+        Q_EMIT pictureWanted({});
         if (seen()) reckon();
     });
     connect(m_table, &QTableWidget::itemSelectionChanged, this, &StudyPanel::showChosen);
@@ -90,6 +120,24 @@ QWidget* StudyPanel::head()
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(label);
     row->addWidget(m_subject);
+    for (const auto& [name, fineness] :
+         {std::pair{tr("Usual"), Fineness::Usual}, std::pair{tr("Fine"), Fineness::Fine}})
+        m_fineness->addItem(name, static_cast<int>(fineness));
+    m_fineness->setAccessibleName(tr("Fineness"));
+    m_fineness->setToolTip(tr("How finely lid and air are reckoned; fine takes some seconds"));
+    m_state->setAccessibleName(tr("State of the figures"));
+    m_state->setToolTip(tr("Whether the figures belong to the plan as it is now"));
+    m_progress->setRange(0, 100);
+    m_progress->setTextVisible(false);
+    m_progress->setMaximumWidth(8 * fontMetrics().averageCharWidth() + 40);
+    m_progress->setAccessibleName(tr("Progress"));
+    m_progress->setToolTip(tr("How far the finer figures are"));
+    m_stop->setToolTip(tr("Give up the finer figures and keep those that are shown"));
+    m_stop->setAutoDefault(false);
+    row->addWidget(m_fineness);
+    row->addWidget(m_state);
+    row->addWidget(m_progress);
+    row->addWidget(m_stop);
     row->addStretch(1);
     row->addWidget(m_export);
     return head;
@@ -174,14 +222,102 @@ void StudyPanel::paintEvent(QPaintEvent* event)
     if (m_stale && !m_pause->isActive()) m_pause->start();
 }
 
+void StudyPanel::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    giveUp();
+    Q_EMIT pictureWanted({});
+}
+
 void StudyPanel::reckon()
 {
     m_stale = !seen();
     const int index = m_subject->currentIndex();
     if (m_stale || index < 0) return;
     m_pause->stop();
-    m_study = m_subjects[static_cast<std::size_t>(index)].reckon(m_document.plan(), m_document.layout());
+    giveUp();
+    const StudyEntry& entry = m_subjects[static_cast<std::size_t>(index)];
+    if (entry.slowly != nullptr) {
+        if (m_study.id != entry.id) {
+            // Nothing of another subject stays while the first figures are awaited.
+            m_study = {entry.id, entry.title, {}, {}, {}, {}, {}};
+            m_shownFineness.reset();
+            fill();
+        }
+        m_stale = true;
+        ask(Fineness::Coarse);
+        return;
+    }
+    m_shownFineness.reset();
+    m_study = entry.reckon(m_document.plan(), m_document.layout());
     fill();
+    tellState();
+}
+
+bool StudyPanel::stale() const
+{
+    return m_stale;
+}
+
+Fineness StudyPanel::wanted() const
+{
+    return static_cast<Fineness>(m_fineness->currentData().toInt());
+}
+
+void StudyPanel::ask(Fineness fineness)
+{
+    const int index = m_subject->currentIndex();
+    m_run = std::make_shared<Run>();
+    m_work.ask([slowly = m_subjects[static_cast<std::size_t>(index)].slowly, plan = m_document.plan(),
+                layout = m_document.layout(), run = m_run, fineness] {
+        PlateWatch watch;
+        watch.cancelled = [run] { return run->stop.load(); };
+        watch.progress = [run](double share) { run->percent = static_cast<int>(100 * share); };
+        return Answer{slowly(plan, layout, fineness, watch), fineness};
+    });
+    m_look->start();
+    tellState();
+}
+
+void StudyPanel::take(Answer answer)
+{
+    m_study = std::move(answer.study);
+    m_shownFineness = answer.fineness;
+    m_stale = false;
+    fill();
+    if (m_study.problem || answer.fineness == wanted() || !seen())
+        giveUp();
+    else
+        ask(wanted());
+    tellState();
+}
+
+void StudyPanel::giveUp()
+{
+    if (m_run) m_run->stop = true;
+    m_run.reset();
+    m_work.dismiss();
+    m_look->stop();
+}
+
+void StudyPanel::tellState()
+{
+    const int index = m_subject->currentIndex();
+    const bool slow = index >= 0 && m_subjects[static_cast<std::size_t>(index)].slowly != nullptr;
+    m_fineness->setVisible(slow);
+    m_state->setVisible(slow);
+    m_progress->setVisible(slow && busy());
+    m_stop->setVisible(slow && busy());
+    if (!slow) return;
+    m_progress->setValue(m_run ? m_run->percent.load() : 0);
+    if (m_stale)
+        m_state->setText(m_shownFineness ? tr("Stale: of an earlier plan") : tr("Reckoning..."));
+    else if (busy())
+        m_state->setText(tr("Coarse, finer figures follow"));
+    else
+        m_state->setText(m_shownFineness == Fineness::Coarse  ? tr("Coarse")
+                         : m_shownFineness == Fineness::Usual ? tr("Up to date")
+                                                              : tr("Up to date, fine"));
 }
 
 void StudyPanel::fill()
@@ -228,6 +364,8 @@ void StudyPanel::showChosen()
     if (row == m_shownRow) return;
     m_shownRow = row;
     const auto index = static_cast<std::size_t>(row);
+    Q_EMIT pictureWanted(row >= 0 && index < m_study.pictures.size() ? m_study.pictures[index]
+                                                                     : StudyPicture{});
     if (row < 0 || index >= m_study.table.places.size() || !m_study.table.places[index]) return;
     constexpr double kAround = 10;  // mm shown on each side of the place
     Bounds box;

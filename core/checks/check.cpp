@@ -4,9 +4,13 @@
 #include "core/checks/bridge/bridge_checks.h"
 #include "core/checks/fretboard/fretboard_checks.h"
 #include "core/checks/head/head_checks.h"
+#include "core/checks/lid/lid_checks.h"
 #include "core/checks/neck/neck_checks.h"
+#include "core/checks/relief/relief_checks.h"
 #include "core/checks/strings/string_checks.h"
+#include "core/checks/supports/support_checks.h"
 #include "core/checks/walls/wall_checks.h"
+#include "core/checks/wiring/wiring_checks.h"
 
 #include <algorithm>
 #include <array>
@@ -53,6 +57,15 @@ bool proves(const Finding& finding, const std::map<std::string, Verdict>& before
         const int was = old == before.end() ? gravity(Verdict::Tight) : gravity(old->second);
         return gravity(entry.second) <= was || entry.second == Verdict::Unknown;
     });
+}
+
+/// The maker's reason for living with the finding; empty without one.
+std::string reasonFor(const Plan& plan, const Finding& f)
+{
+    for (const Acceptance& accepted : plan.accepted)
+        if (accepted.finding == f.rule || accepted.finding == f.rule + " " + f.part)
+            return accepted.reason.empty() ? "accepted" : accepted.reason;
+    return {};
 }
 
 const Check* checkOf(const std::string& rule)
@@ -115,16 +128,20 @@ const char* word(Bound bound)
 std::span<const Check* const> allChecks()
 {
     static const std::array kAll{
-        &kBridgeArt,        &kBridgeSeat,     &kBridgeAdjust,    &kSaddleScale,      &kNeckBlank,
-        &kNeckWidth,        &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid, &kFretsNotes,
-        &kFretsSlot,        &kFretsTang,      &kFretsBoardEnd,   &kFretsMarking,     &kNeckCrosses,
-        &kOpeningWidth,     &kOpeningHeight,  &kOpeningUnder,    &kOpeningBeside,    &kOpeningStrip,
-        &kNeckBlocks,       &kOpeningsLineUp, &kHeadStep,        &kHeadHoles,        &kHeadPlates,
-        &kHeadPost,         &kHeadBreak,      &kHeadStrings,     &kArtField,         &kLidMaterial,
-        &kArtThin,          &kArtDropOuts,    &kArtTies,         &kLidFixings,       &kArtKerf,
-        &kBackingFit,       &kBackingOpen,    &kArtOverNeck,     &kStringPath,       &kStringLoad,
-        &kStringIntonation, &kStringAction,   &kStringClear,     &kStringBreak,      &kNeckBow,
-        &kNeckStrength};
+        &kBridgeArt,     &kBridgeSeat,     &kBridgeAdjust,    &kSaddleScale,      &kNeckBlank,
+        &kNeckWidth,     &kFretboardBlank, &kFretboardOffcut, &kFretboardOverLid, &kFretboardArt,
+        &kFretsNotes,    &kFretsSlot,      &kFretsTang,       &kFretsBoardEnd,    &kFretsBoxEdge,
+        &kFretsMarking,  &kNeckCrosses,    &kOpeningWidth,    &kOpeningHeight,    &kOpeningUnder,
+        &kOpeningBeside, &kOpeningStrip,   &kNeckBlocks,      &kReliefAir,        &kReliefPad,
+        &kReliefLand,    &kReliefLeft,     &kReliefWalls,     &kReliefTouch,      &kOpeningsLineUp,
+        &kHeadStep,      &kHeadHoles,      &kHeadPlates,      &kHeadPost,         &kHeadBreak,
+        &kHeadSplay,     &kHeadStrings,    &kArtField,        &kLidMaterial,      &kArtThin,
+        &kArtDropOuts,   &kArtTies,        &kLidFixings,      &kLidScrews,        &kBarsArt,
+        &kBarsGlue,      &kInsideClash,    &kArtKerf,         &kBackingFit,       &kBackingOpen,
+        &kArtOverNeck,   &kStringPath,     &kStringLoad,      &kStringIntonation, &kStringAction,
+        &kStringClear,   &kStringBreak,    &kNeckBow,         &kNeckStrength,     &kNeckBalance,
+        &kLidSag,        &kLidCrack,       &kLidMoves,        &kWiringWall,       &kWiringBush,
+        &kWiringClear,   &kWiringStick,    &kFittingsStrap,   &kFittingsFeet};
     return kAll;
 }
 
@@ -134,6 +151,8 @@ std::vector<Finding> check(const Plan& plan, const Layout& layout)
     const CheckInput in{plan, layout};
     for (const Check* c : allChecks())
         c->judge(in, all);
+    for (Finding& f : all)
+        if (f.verdict != Verdict::Good) f.accepted = reasonFor(plan, f);
     std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) {
         return gravity(a.verdict) > gravity(b.verdict);
     });

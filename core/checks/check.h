@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/checks/finding.h"
+#include "core/solvers/lid_plate.h"
 #include "core/solvers/neck_bow.h"
 
 #include <optional>
@@ -23,8 +24,17 @@ struct CheckInput {
         return *m_bow;
     }
 
+    /// The lid under its strings, coarsely, reckoned once. Not at the steps of a drag (Layout::quick): it
+    /// takes some hundredths of a second. Not from several threads.
+    const LidAnswer& lid() const
+    {
+        if (!m_lid) m_lid = lidAnswer(plan, layout, bow(), Fineness::Coarse);
+        return *m_lid;
+    }
+
 private:
     mutable std::optional<NeckBow> m_bow;
+    mutable std::optional<LidAnswer> m_lid;
 };
 
 /// One rule. Each stands in its own source file with its own speaking plan under tests/data/plans.

@@ -1,63 +1,15 @@
-#include "core/checks/handles.h"
+#include "core/checks/drag_tools.h"
 #include "core/checks/judging.h"
 #include "core/layout/art_place.h"
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 namespace lidwright {
 namespace {
 
-/// A coordinate that attracts, and what it is called.
-struct Magnet {
-    double at;
-    const char* name;
-};
-
-struct Snapped {
-    double value;
-    const char* name = "";
-};
-
-/// The nearest magnet in reach, otherwise the value on its round step counted from `origin`.
-Snapped snapTo(double value, const std::vector<Magnet>& magnets, double origin, const Snap& snap)
-{
-    if (!snap.on) return {value};
-    const Magnet* best = nullptr;
-    for (const Magnet& m : magnets)
-        if (std::abs(m.at - value) <= snap.reach &&
-            (best == nullptr || std::abs(m.at - value) < std::abs(best->at - value)))
-            best = &m;
-    if (best != nullptr) return {best->at, best->name};
-    if (snap.step <= 0) return {value};
-    return {origin + std::round((value - origin) / snap.step) * snap.step};
-}
-
-/// What a drag of one handle works with.
-struct Job {
-    const Plan& plan;
-    const Layout& l;
-    const Handle& handle;
-    Point to;
-    const Snap& snap;
-};
-
-/// A value pressed into its parameter's hard range, so that a drag stops there instead of being refused.
-double inRange(const Plan& plan, const std::string& key, double value)
-{
-    const auto ref = findParameter(plan, key);
-    return ref ? std::clamp(value, ref->parameter->least, ref->parameter->most) : value;
-}
-
-Drag oneKey(const Job& job, const std::string& key, double value, const char* snapped, const char* pattern)
-{
-    value = inRange(job.plan, key, value);
-    return {{{key, value}}, snapped, {pattern, {mm(value)}}};
-}
-
 /// The way of the saddle with the held station moved; the caption tells the way, not the place.
-Drag saddleDrag(const Job& job, double x, const char* snapped)
+Drag saddleDrag(const DragJob& job, double x, const char* snapped)
 {
     const double by = x - job.l.saddleX;
     const char* pattern = by >= 0 ? "Move bridge %1 toward the tail" : "Move bridge %1 toward the head";
@@ -67,7 +19,7 @@ Drag saddleDrag(const Job& job, double x, const char* snapped)
     return {std::move(edits), snapped, {pattern, {mm(std::abs(by))}}};
 }
 
-Drag saddle(const Job& job)
+Drag saddle(const DragJob& job)
 {
     std::vector<Magnet> magnets{{job.l.bodyLength / 2, "middle of the box"}};
     // Where the bridge just clears the artwork is where a maker wants to stop.
@@ -83,7 +35,7 @@ Drag saddle(const Job& job)
     return saddleDrag(job, s.value, s.name);
 }
 
-Drag nut(const Job& job)
+Drag nut(const DragJob& job)
 {
     // The nut stands ahead of the box: round steps are counted from the box, as a tape would.
     const Snapped s = snapTo(job.to.x, {}, job.l.headWall.outerX, job.snap);
@@ -96,65 +48,68 @@ Drag nut(const Job& job)
     return oneKey(job, "scale.nut-to-box", toBox, s.name, "Set nut %1 before the box");
 }
 
-Drag boxTail(const Job& job)
+Drag boxTail(const DragJob& job)
 {
     const Snapped s = snapTo(job.to.x - job.l.body.minX, {}, 0, job.snap);
     return oneKey(job, "box.length", s.value, s.name, "Set box length to %1");
 }
 
-Drag boxSide(const Job& job)
+Drag boxSide(const DragJob& job)
 {
     const Snapped s = snapTo(2 * std::abs(job.to.y), {}, 0, {job.snap.on, job.snap.reach, 2 * job.snap.step});
     return oneKey(job, "box.width", s.value, s.name, "Set box width to %1");
 }
 
-Drag boxSideInEndView(const Job& job)
+Drag boxSideInEndView(const DragJob& job)
 {
     const Snapped s = snapTo(2 * std::abs(job.to.x), {}, 0, {job.snap.on, job.snap.reach, 2 * job.snap.step});
     return oneKey(job, "box.width", s.value, s.name, "Set box width to %1");
 }
 
-Drag boxBase(const Job& job)
+Drag boxBase(const DragJob& job)
 {
     const Snapped s = snapTo(job.l.walls.high - job.to.y, {}, 0, job.snap);
     return oneKey(job, "box.height", s.value, s.name, "Set box height to %1");
 }
 
-Drag headEnd(const Job& job)
+Drag headEnd(const DragJob& job)
 {
     const Snapped s = snapTo(job.l.nutX - job.to.x, {}, 0, job.snap);
     return oneKey(job, "neck.head-length", s.value, s.name, "Set head length to %1");
 }
 
-Drag tailEnd(const Job& job)
+Drag tailEnd(const DragJob& job)
 {
     const Snapped s = snapTo(job.to.x - job.l.tailWall.outerMaxX, {{0, "tail-end wall"}}, 0, job.snap);
     return oneKey(job, "neck.tail-length", s.value, s.name, "Set tail length to %1");
 }
 
-Drag neckSide(const Job& job, double by)
+Drag neckSide(const DragJob& job, double by)
 {
     const Snapped s = snapTo(job.plan.neck.offset + by, {{0, "centre line"}}, 0, job.snap);
     return oneKey(job, "neck.offset", s.value, s.name, "Set neck %1 off the centre line");
 }
 
-Drag neckTop(const Job& job)
+Drag neckTop(const DragJob& job)
 {
-    const Snapped s = snapTo(job.to.y - job.l.lid.low,
-                             {{0, "lid's underside"},
-                              {job.plan.lid.thickness, "lid's top"},
-                              {job.l.walls.high - job.l.lid.low, "wall's top edge"}},
-                             0, job.snap);
+    const Snapped s =
+        snapTo(job.to.y - job.l.neckRise((job.l.nutX + job.l.headWall.outerX) / 2) - job.l.lid.low,
+               {{0, "lid's underside"},
+                {job.plan.lid.thickness, "lid's top"},
+                {job.l.walls.high - job.l.lid.low, "wall's top edge"}},
+               0, job.snap);
     return oneKey(job, "neck.top", s.value, s.name, "Set neck's top %1 above the lid's underside");
 }
 
-Drag neckUnder(const Job& job)
+Drag neckUnder(const DragJob& job)
 {
-    const Snapped s = snapTo(job.l.neckZ.high - job.to.y, {}, 0, job.snap);
+    const Snapped s =
+        snapTo(job.l.neckZ.high + job.l.neckRise((job.l.nutX + job.l.headWall.outerX) / 2) - job.to.y, {}, 0,
+               job.snap);
     return oneKey(job, "neck.thickness", s.value, s.name, "Set neck thickness to %1");
 }
 
-Drag fretboardEnd(const Job& job)
+Drag fretboardEnd(const DragJob& job)
 {
     const Snapped s =
         snapTo(job.to.x - job.l.headWall.outerX,
@@ -162,36 +117,20 @@ Drag fretboardEnd(const Job& job)
     return oneKey(job, "fretboard.over-lid", s.value, s.name, "Let the fretboard run %1 over the lid");
 }
 
-Drag bridgeLength(const Job& job)
+Drag bridgeLength(const DragJob& job)
 {
     const double half = distance(job.to, {job.l.saddleX, job.l.neckY});
     const Snapped s = snapTo(2 * half, {}, 0, {job.snap.on, job.snap.reach, 2 * job.snap.step});
     return oneKey(job, "bridge.length", s.value, s.name, "Set bridge length to %1");
 }
 
-Drag bridgeTop(const Job& job)
+Drag bridgeTop(const DragJob& job)
 {
     const Snapped s = snapTo(job.to.y, {}, 0, job.snap);
     return oneKey(job, "bridge.height", s.value, s.name, "Set bridge height to %1");
 }
 
-/// Moves a thing that has .x and .y, by the way from where the handle stood.
-Drag freeMove(const Job& job, double x, double y, const char* pattern)
-{
-    const Point by = job.to - job.handle.at;
-    const Snapped sx = snapTo(
-        x + by.x, {{job.l.bodyLength / 2, "middle of the box"}, {job.l.saddleX, "saddle"}}, 0, job.snap);
-    const Snapped sy =
-        snapTo(y + by.y, {{0, "centre line"}, {job.l.neckY, "neck's centre line"}}, 0, job.snap);
-    const std::string& part = job.handle.part;
-    const double nx = inRange(job.plan, part + ".x", sx.value);
-    const double ny = inRange(job.plan, part + ".y", sy.value);
-    return {{{part + ".x", nx}, {part + ".y", ny}},
-            *sy.name != '\0' ? sy.name : sx.name,
-            {pattern, {mm(nx), mm(ny)}}};
-}
-
-Drag artScale(const Job& job)
+Drag artScale(const DragJob& job)
 {
     const ArtPiece& piece = job.plan.art[memberIndex(job.handle.part)];
     const Point centre{piece.x, piece.y};
@@ -205,7 +144,7 @@ Drag artScale(const Job& job)
             {"Scale artwork to %1", {Measure{scale, Quantity::Ratio}}}};
 }
 
-Drag artTurn(const Job& job)
+Drag artTurn(const DragJob& job)
 {
     const ArtPiece& piece = job.plan.art[memberIndex(job.handle.part)];
     const Point centre{piece.x, piece.y};
@@ -231,7 +170,7 @@ Drag artTurn(const Job& job)
 }
 
 /// The way on the lid becomes one on the drawing: a tie is turned, mirrored and scaled with it.
-Drag tieMove(const Job& job)
+Drag tieMove(const DragJob& job)
 {
     const TieSpot& tie = job.plan.ties[memberIndex(job.handle.part)];
     const auto art = static_cast<std::size_t>(tie.art - 1);
@@ -245,7 +184,7 @@ Drag tieMove(const Job& job)
             {"Move tie to %1 along and %2 up its drawing", {mm(x), mm(y)}}};
 }
 
-Drag holeSize(const Job& job)
+Drag holeSize(const DragJob& job)
 {
     const SoundHole& hole = job.plan.holes[memberIndex(job.handle.part)];
     const Snapped s =
@@ -253,7 +192,7 @@ Drag holeSize(const Job& job)
     return oneKey(job, job.handle.part + ".width", s.value, s.name, "Set hole's width to %1");
 }
 
-Drag blockMove(const Job& job)
+Drag blockMove(const DragJob& job)
 {
     const WallBlock& block = job.plan.blocks[memberIndex(job.handle.part)];
     const bool onEnd = block.wall == BoxWall::HeadEnd || block.wall == BoxWall::TailEnd;
@@ -265,7 +204,7 @@ Drag blockMove(const Job& job)
     return oneKey(job, job.handle.part + ".at", s.value, s.name, "Set block at %1");
 }
 
-Drag cornerSize(const Job& job)
+Drag cornerSize(const DragJob& job)
 {
     const Bounds in = bounds(job.l.boxInner);
     const Snapped sx = snapTo(job.to.x - in.minX, {}, 0, job.snap);
@@ -286,7 +225,7 @@ bool endsWith(const std::string& s, std::string_view tail)
 
 Drag drag(const Plan& start, const Layout& startLayout, const Handle& handle, Point to, const Snap& snap)
 {
-    const Job job{start, startLayout, handle, to, snap};
+    const DragJob job{start, startLayout, handle, to, snap};
     const std::string& id = handle.id;
     const bool end = handle.view == View::HeadEnd || handle.view == View::TailEnd;
     if (id == "saddle") return saddle(job);
@@ -307,23 +246,23 @@ Drag drag(const Plan& start, const Layout& startLayout, const Handle& handle, Po
         if (endsWith(id, ".scale")) return artScale(job);
         if (endsWith(id, ".turn")) return artTurn(job);
         const ArtPiece& piece = start.art[memberIndex(handle.part)];
-        return freeMove(job, piece.x, piece.y,
+        return freeMove(job, handle.part + ".x", handle.part + ".y", piece.x, piece.y,
                         "Move artwork to %1 from the head-end wall, %2 off the centre line");
     }
     if (handle.part.starts_with("hole.")) {
         if (endsWith(id, ".size")) return holeSize(job);
         const SoundHole& hole = start.holes[memberIndex(handle.part)];
-        return freeMove(job, hole.x, hole.y,
+        return freeMove(job, handle.part + ".x", handle.part + ".y", hole.x, hole.y,
                         "Move hole to %1 from the head-end wall, %2 off the centre line");
     }
     if (handle.part.starts_with("fixing.")) {
         const LidFixing& hole = start.fixings[memberIndex(handle.part)];
-        return freeMove(job, hole.x, hole.y,
+        return freeMove(job, handle.part + ".x", handle.part + ".y", hole.x, hole.y,
                         "Move hole to %1 from the head-end wall, %2 off the centre line");
     }
     if (handle.part.starts_with("tie.")) return tieMove(job);
     if (handle.part.starts_with("block.")) return blockMove(job);
-    return {};
+    return dragInside(job);
 }
 
 Drag nudge(const Plan& plan, const Layout& layout, const std::string& part, View view, Point by)

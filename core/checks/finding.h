@@ -51,6 +51,9 @@ struct Finding {
     std::optional<Measure> comfortable;
     std::vector<Place> places;
     std::vector<Remedy> remedies;
+    /// The reason for which the maker lives with it (Plan::accepted); empty where it is not accepted. Its
+    /// verdict stays what it is.
+    std::string accepted;
 };
 
 }  // namespace lidwright

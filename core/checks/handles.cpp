@@ -1,5 +1,6 @@
 #include "core/checks/handles.h"
 
+#include "core/checks/drag_tools.h"
 #include "core/checks/judging.h"
 
 #include <cmath>
@@ -96,16 +97,17 @@ std::vector<Handle> sectionHandles(const Plan& plan, const Layout& l)
 {
     std::vector<Handle> out;
     const View v = View::Section;
+    const auto at = [&](double x, double z) { return Point{x, z + l.neckRise(x)}; };
     add(out, "box.base", "box", "Box height", v, {l.bodyLength / 2, l.walls.low}, HandleMotion::AlongZ);
-    add(out, "neck.head-end", "neck", "Head length", v, {l.headEndX, (l.neckZ.low + l.neckZ.high) / 2},
+    add(out, "neck.head-end", "neck", "Head length", v, at(l.headEndX, (l.neckZ.low + l.neckZ.high) / 2),
         HandleMotion::AlongX);
-    add(out, "neck.tail-end", "neck", "Tail length", v, {l.tailEndX, (l.neckZ.low + l.neckZ.high) / 2},
+    add(out, "neck.tail-end", "neck", "Tail length", v, at(l.tailEndX, (l.neckZ.low + l.neckZ.high) / 2),
         HandleMotion::AlongX);
-    add(out, "neck.top", "neck", "Neck up and down", v, {(l.nutX + l.headWall.outerX) / 2, l.neckZ.high},
+    add(out, "neck.top", "neck", "Neck up and down", v, at((l.nutX + l.headWall.outerX) / 2, l.neckZ.high),
         HandleMotion::AlongZ);
-    add(out, "neck.under", "neck", "Neck thickness", v, {(l.nutX + l.headWall.outerX) / 2, l.neckZ.low},
+    add(out, "neck.under", "neck", "Neck thickness", v, at((l.nutX + l.headWall.outerX) / 2, l.neckZ.low),
         HandleMotion::AlongZ);
-    add(out, "nut", "scale", "Nut", v, {l.nutX, l.fretboardZ.high}, HandleMotion::AlongX);
+    add(out, "nut", "scale", "Nut", v, at(l.nutX, l.fretboardZ.high), HandleMotion::AlongX);
     add(out, "saddle", "bridge", "Bridge along the neck", v, {l.saddleX, plan.bridge.height / 2},
         HandleMotion::AlongX, false);
     add(out, "bridge.top", "bridge", "Bridge height", v, {l.saddleX, plan.bridge.height},
@@ -130,17 +132,22 @@ std::vector<Handle> endHandles(const Layout& l, View v)
 
 std::vector<Handle> handles(const Plan& plan, const Layout& layout, View view)
 {
+    std::vector<Handle> out;
     switch (view) {
         case View::Top:
         case View::Under:
-            return topHandles(plan, layout, view);
+            out = topHandles(plan, layout, view);
+            break;
         case View::Section:
-            return sectionHandles(plan, layout);
+            out = sectionHandles(plan, layout);
+            break;
         case View::HeadEnd:
         case View::TailEnd:
-            return endHandles(layout, view);
+            out = endHandles(layout, view);
+            break;
     }
-    return {};
+    addInsideHandles(out, plan, layout, view);
+    return out;
 }
 
 }  // namespace lidwright

@@ -62,7 +62,7 @@ Region simplified(const Region& region)
 BackingLayout backingLayout(const Plan& plan, const Layout& layout)
 {
     BackingLayout out;
-    out.gapOverNeck = std::max(0.0, layout.lid.low - layout.neckZ.high);
+    out.gapOverNeck = airOverStick(plan, layout);
     for (const BackingLayer& layer : plan.backingLayers)
         out.thickness += thicknessOf(layer);
     if (plan.backingLayers.empty() || layout.boxInner.empty()) return out;
@@ -77,8 +77,15 @@ BackingLayout backingLayout(const Plan& plan, const Layout& layout)
     std::vector<Region> taken;
     for (const BlockLayout& block : layout.blocks)
         if (!block.outline.empty()) taken.push_back(grown(block.outline, fit.room));
+    for (const BarLayout& bar : layout.bars)
+        taken.push_back(grown(bar.outline, fit.room));
+    for (const DeviceLayout& device : layout.devices)
+        if (device.reaches && !device.onWall && !device.body.empty())
+            taken.push_back(grown(device.body, fit.room));
     if (!layout.bridgeOutline.empty()) taken.push_back(grown(layout.bridgeOutline, fit.room));
-    if (!out.overNeck && !layout.neckOutline.empty()) taken.push_back(grown(layout.neckOutline, fit.room));
+    if (!layout.neckOutline.empty())
+        for (const Ring& against : stickAgainst(plan, layout, out.thickness + fit.room))
+            taken.push_back(grown(against, fit.room));
     const Region field =
         subtract(offset(fill({layout.boxInner}, FillRule::NonZero), -fit.room, kRoundness), unite(taken));
 

@@ -11,9 +11,10 @@ struct Plan;
 struct BackingLayout {
     Region outline;        ///< plan view; empty without layers or without cut artwork
     double thickness = 0;  ///< of all layers, mm
-    /// Air between the lid's underside and the neck's top, mm; 0 where the neck touches the lid.
+    /// Most air between the lid's underside and the neck's top inside the box, mm; 0 where the neck touches
+    /// the lid all along.
     double gapOverNeck = 0;
-    bool overNeck = false;  ///< passes between lid and neck, as the gap leaves room for it
+    bool overNeck = false;  ///< passes between lid and neck, where the gap leaves room for it
     Region seen;            ///< of the cut artwork, what shows backing
     Region unbacked;        ///< cut artwork that it does not reach: over the neck, blocks, walls, the bridge
 };

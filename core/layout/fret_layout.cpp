@@ -60,9 +60,20 @@ void placeMarkers(const Plan& plan, const Layout& layout, FretLayout& out)
 
 double boardWidth(const Plan& plan, const Layout& layout, double x)
 {
-    const double run = layout.fretboardEndX - layout.nutX;
-    const double share = run > 0 ? std::clamp((x - layout.nutX) / run, 0.0, 1.0) : 0;
+    const double run = layout.fretboardEndX - layout.nutEdgeX;
+    const double share = run > 0 ? std::clamp((x - layout.nutEdgeX) / run, 0.0, 1.0) : 0;
     return plan.fretboard.widthAtNut + share * (plan.fretboard.widthAtEnd - plan.fretboard.widthAtNut);
+}
+
+FretScale scaleFromEdge(const Layout& layout)
+{
+    FretScale out = layout.frets.scale;
+    const double forward = layout.nutEdgeX - layout.nutX;
+    out.length -= forward;
+    for (Fret& fret : out.frets)
+        fret.fromNut -= forward;
+    if (!out.frets.empty()) out.frets.front().fromPrevious -= forward;
+    return out;
 }
 
 double markStep(MarkStep step)
@@ -114,8 +125,9 @@ FretLayout fretLayout(const Plan& plan, const Layout& layout)
     }
     out.scale = std::move(scale).value();
     for (const Fret& fret : out.scale.frets) {
-        if (fret.fromNut > layout.fretboardCut) break;
-        const double x = layout.nutX + fret.fromNut, half = boardWidth(plan, layout, x) / 2;
+        const double x = layout.nutX + fret.fromNut;
+        if (x > layout.fretboardEndX) break;
+        const double half = boardWidth(plan, layout, x) / 2;
         out.lines.push_back({{x, layout.neckY - half}, {x, layout.neckY + half}});
     }
     placeMarkers(plan, layout, out);

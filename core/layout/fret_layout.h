@@ -38,6 +38,10 @@ Result<std::vector<FretNote>> fretNotesOf(const Frets& frets);
 /// The fretboard's width at x; beyond its ends that of the end.
 double boardWidth(const Plan& plan, const Layout& layout, double x);
 
+/// The frets as they are measured from the nut's front edge where it really stands, moved forward or not.
+/// Distances to the saddle stay.
+FretScale scaleFromEdge(const Layout& layout);
+
 /// mm of the step to which the shop marks.
 double markStep(MarkStep step);
 

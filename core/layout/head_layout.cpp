@@ -184,7 +184,8 @@ void layoutString(const Plan& plan, const Layout& l, std::size_t i, HeadLayout& 
 
     const RaisedPoint& next = string.way[1];
     const Point saddle = l.strings[i].second;
-    const double saddleZ = l.bridgeZ.high + gauge / 2;
+    // In the stick's own heights, as all of the head is.
+    const double saddleZ = l.bridgeZ.high + gauge / 2 - l.neckRise(saddle.x);
     string.splay = -turn(nut.at - saddle, next.at - nut.at);
     const double behind = std::atan2(nut.z - next.z, distance(nut.at, next.at));
     const double before = std::atan2(saddleZ - nut.z, distance(nut.at, saddle));

@@ -3,6 +3,7 @@
 #include "core/layout/art_place.h"
 #include "core/layout/body_layout.h"
 #include "core/layout/mend_lid.h"
+#include "core/layout/string_spacing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,9 +22,11 @@ void layoutWallOpening(const Plan& plan, const Layout& layout, const WallOpening
         wall.maxY = layout.body.maxY;
     }
     // A lid laid on covers the wall, so whatever stands above its underside there is cut away with the seat.
-    const double neckTop =
-        std::min(layout.neckZ.high, plan.lid.seat == LidSeat::OnWalls ? layout.lid.low : layout.neckZ.high);
-    wall.neck = {layout.neckZ.low, neckTop};
+    // Where it is tilted, the stick takes up more height in the wall than it is thick.
+    const auto [least, most] = std::minmax({layout.neckRise(wall.outerX), layout.neckRise(wall.innerX)});
+    const double high = layout.neckZ.high + most;
+    const double neckTop = std::min(high, plan.lid.seat == LidSeat::OnWalls ? layout.lid.low : high);
+    wall.neck = {layout.neckZ.low + least, neckTop};
     if (given.cut) {
         wall.openingCentre = given.centre;
         wall.openingWidth = given.width;
@@ -109,11 +112,14 @@ void layoutNeck(const Plan& plan, Layout& out)
                        {out.tailEndX, out.neckY - half},
                        {out.tailEndX, out.neckY + half},
                        {out.headEndX, out.neckY + half}};
-    out.seatDepth = std::clamp(neck.top, 0.0, neck.thickness);
+    out.nutEdgeX = out.nutX;
+    if (!(plan.frets.zeroFret && plan.frets.kind == FretKind::Wire)) out.nutEdgeX += scale.nutForward;
     if (const auto lid = crossingOverStrip(out.lidOutline, out.neckY - half, out.neckY + half)) {
         out.seatFrom = lid->firstMin;
         out.seatTo = lid->lastMax;
     }
+    const double highest = std::max(out.neckRise(out.seatFrom), out.neckRise(out.seatTo));
+    out.seatDepth = std::clamp(neck.top + highest, 0.0, neck.thickness);
 }
 
 void layoutFretboard(const Plan& plan, Layout& out)
@@ -121,18 +127,27 @@ void layoutFretboard(const Plan& plan, Layout& out)
     const Fretboard& board = plan.fretboard;
     out.fretboardEndX =
         board.end == FretboardEnd::AtBox ? out.headWall.outerMinX : out.headWall.outerX + board.overLid;
-    out.fretboardCut = out.fretboardEndX - out.nutX;
+    out.fretboardCut = out.fretboardEndX - out.nutEdgeX;
     out.fretboardZ = {out.neckZ.high, out.neckZ.high + board.thickness};
     if (out.fretboardCut <= 0) return;
-    out.fretboardOutline = {{out.nutX, out.neckY - board.widthAtNut / 2},
+    out.fretboardOutline = {{out.nutEdgeX, out.neckY - board.widthAtNut / 2},
                             {out.fretboardEndX, out.neckY - board.widthAtEnd / 2},
                             {out.fretboardEndX, out.neckY + board.widthAtEnd / 2},
-                            {out.nutX, out.neckY + board.widthAtNut / 2}};
+                            {out.nutEdgeX, out.neckY + board.widthAtNut / 2}};
 }
 
 /// y of each string from the neck's middle, from the treble side, where the outer ones are `spread` apart.
 std::vector<double> stringPlaces(const Plan& plan, double spread)
 {
+    if (plan.strings.spacing == StringSpacing::EqualGaps && plan.strings.perCourse <= 1) {
+        std::vector<double> gauges;
+        for (const GuitarString& string : plan.stringSet)
+            gauges.push_back(string.gauge);
+        std::reverse(gauges.begin(), gauges.end());
+        // Strings that would touch have no equal gaps; their centres are then spaced as ever.
+        if (const auto gaps = stringsAbout(spread, gauges, StringSpacing::EqualGaps))
+            return {gaps->centres.rbegin(), gaps->centres.rend()};
+    }
     const int count = static_cast<int>(plan.stringSet.size());
     const int each = std::clamp(plan.strings.perCourse, 1, std::max(count, 1));
     const int courses = (count + each - 1) / each;
@@ -165,7 +180,7 @@ void layoutBridge(const Plan& plan, Layout& out)
     const auto atNut = stringPlaces(plan, plan.strings.spreadAtNut);
     const auto atSaddle = stringPlaces(plan, plan.strings.spreadAtSaddle);
     for (std::size_t i = 0; i < atNut.size(); ++i)
-        out.strings.push_back({{out.nutX, out.neckY + atNut[i]},
+        out.strings.push_back({{out.nutEdgeX, out.neckY + atNut[i]},
                                {out.saddleX - std::tan(angle) * atSaddle[i], out.neckY + atSaddle[i]}});
 }
 
@@ -297,6 +312,17 @@ void layoutStations(Layout& out)
                     {"tail-wall-inside", "Tail-end wall, inside", out.tailWall.innerX},
                     {"tail-wall", "Tail-end wall, outside", out.tailWall.outerX},
                     {"tail-end", "Tail end", out.tailEndX}};
+    if (out.relief.pad) {
+        out.stations.push_back({"pad-front", "Pad, front edge", out.relief.padFrom});
+        out.stations.push_back({"pad-back", "Pad, back edge", out.relief.padTo});
+    }
+    for (const ReliefCut& cut : out.relief.cuts) {
+        if (cut.part != "relief") continue;
+        if (!out.relief.pad || cut.to <= out.relief.padFrom + kSameHeight)
+            out.stations.push_back({"relief-head", "Relief, head end", cut.from});
+        if (!out.relief.pad || cut.from >= out.relief.padTo - kSameHeight)
+            out.stations.push_back({"relief-tail", "Relief, tail end", cut.to});
+    }
     if (out.fretboardCut > 0) out.stations.push_back({"fretboard-end", "Fretboard end", out.fretboardEndX});
     std::stable_sort(out.stations.begin(), out.stations.end(),
                      [](const Station& a, const Station& b) { return a.x < b.x; });
@@ -311,6 +337,7 @@ Layout derive(const Plan& plan, PlacedArtCache* cache)
     out.neckY = plan.neck.offset;
     out.neckZ.high = out.lid.low + plan.neck.top;
     out.neckZ.low = out.neckZ.high - plan.neck.thickness;
+    out.neckSlope = std::tan(radians(plan.neck.tilt));
     layoutEndWalls(plan, out);
     layoutNeck(plan, out);
     layoutFretboard(plan, out);
@@ -320,6 +347,9 @@ Layout derive(const Plan& plan, PlacedArtCache* cache)
     layoutHoles(plan, out);
     layoutFixings(plan, out);
     layoutBlocks(plan, out);
+    out.relief = reliefLayout(plan, out);
+    out.bars = barLayout(plan, out);
+    out.devices = deviceLayout(plan, out);
     PlacedArtCache own;
     out.memo = (cache != nullptr ? *cache : own).memo();
     out.quick = cache != nullptr && cache->quick();

@@ -6,7 +6,9 @@
 #include "core/layout/backing_layout.h"
 #include "core/layout/fret_layout.h"
 #include "core/layout/head_layout.h"
+#include "core/layout/inside_parts.h"
 #include "core/layout/lid_places.h"
+#include "core/layout/relief_layout.h"
 #include "core/plan/plan.h"
 
 #include <memory>
@@ -108,15 +110,21 @@ struct Layout {
     std::vector<TieLayout> ties;          ///< one per Plan::ties
 
     // Neck.
-    double nutX = 0;
+    double nutX = 0;      ///< where the scale length begins; frets are placed from it
+    double nutEdgeX = 0;  ///< the nut's front edge, where the strings leave it
     double saddleX = 0;
     double headEndX = 0;  ///< end of the headstock
     double tailEndX = 0;  ///< end of the stub
     double neckY = 0;     ///< its centre line
     Ring neckOutline;     ///< plan view, headEndX..tailEndX
-    Span neckZ;           ///< of the untouched stick
-    double seatDepth =
-        0;  ///< how deep the lid's seat is cut into the neck's top; 0 when it lies under the lid
+    /// Of the untouched stick at the head-end wall's outer face. All heights of stick, head, fretboard, frets
+    /// and nut are given there: neckRise() adds what the tilt makes of them elsewhere. The tilt is small, so
+    /// lengths along the stick count as lengths along x (0.14 % at three degrees).
+    Span neckZ;
+    double neckSlope = 0;  ///< rise of the tilted stick per mm towards the tail
+    double neckRise(double x) const { return neckSlope * (x - headWall.outerX); }
+    double seatDepth = 0;  ///< how deep the lid's seat is cut into the neck's top at its deepest; 0 when it
+                           ///< lies under the lid
     double seatFrom = 0, seatTo = 0;  ///< x of that seat
     double neckNeeded = 0;            ///< length of stick the plan uses, without the saw cuts at its ends
     EndWallLayout headWall;
@@ -135,8 +143,11 @@ struct Layout {
     std::vector<std::pair<Point, Point>> strings;  ///< nut to saddle, one per Plan::stringSet
 
     HeadLayout head;
+    ReliefLayout relief;
 
     std::vector<BlockLayout> blocks;
+    std::vector<BarLayout> bars;        ///< one per Plan::bars
+    std::vector<DeviceLayout> devices;  ///< one per Plan::wiring
     BackingLayout backing;
     std::vector<Station> stations;  ///< sorted by x
 };

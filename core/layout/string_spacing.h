@@ -1,18 +1,13 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/plan/strings.h"
 
 #include <vector>
 
 namespace lidwright {
 
 inline constexpr std::size_t kMostSpacedStrings = 48;  ///< more are refused
-
-/// What is the same from string to string.
-enum class StringSpacing {
-    EqualCentres,  ///< the distance of their centres
-    EqualGaps,     ///< the air between them: thick strings stand wider apart
-};
 
 /// Where strings lie across the neck or the bridge. mm, in the order of the diameters asked for, from bass to
 /// treble.

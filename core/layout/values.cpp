@@ -124,10 +124,36 @@ void wallValues(const std::string& key, const std::string& name, const EndWallLa
     out.length(key + ".left-treble", name + ": wood left on the treble side", wall.leftTreble);
 }
 
+void reliefValues(const Plan& plan, const Layout& l, List& out)
+{
+    double thinnest = plan.neck.thickness, wood = 0;
+    const Bounds room = bounds(l.boxInner);
+    if (!room.empty())
+        for (const Point p : stickTopProfile(plan, l, room.minX, room.maxX))
+            thinnest = std::min(thinnest, p.y - stickUnderside(l, p.x));
+    out.length("neck.under-lid-thickness", "Stick's least thickness under the lid", thinnest);
+    out.length("neck.air-under-lid", "Most air between lid and stick", airOverStick(plan, l));
+    out.length("relief.head-land-left", "Land at the head-end wall", l.relief.headLand);
+    out.length("relief.tail-land-left", "Land at the tail-end wall", l.relief.tailLand);
+    for (const ReliefCut& cut : l.relief.cuts)
+        wood += cut.sectionArea() * plan.neck.width;
+    if (l.relief.pad) {
+        out.length("relief.pad-front", "Pad's front edge from the head-end wall", l.relief.padFrom);
+        out.length("relief.pad-back", "Pad's back edge from the head-end wall", l.relief.padTo);
+        wood +=
+            (l.relief.padTo - l.relief.padFrom) * (plan.neck.width - l.relief.padWidth) * plan.relief.depth;
+    }
+    out.add("relief.wood", "Wood taken out of the stick under the lid", wood, Quantity::Volume);
+    if (plan.shop.pass > 0)
+        out.add("relief.passes", "Router passes to the relief's depth",
+                plan.relief.cut ? std::ceil(plan.relief.depth / plan.shop.pass - 1e-9) : 0, Quantity::Count);
+}
+
 void neckValues(const Plan& plan, const Layout& l, List& out)
 {
     out.length("scale.measured", "Nut to saddle", l.saddleX - l.nutX);
     out.length("nut.x", "Nut from the head-end wall", l.nutX);
+    out.length("nut.edge-x", "Nut's front edge from the head-end wall", l.nutEdgeX);
     out.length("nut.to-box", "Nut to box", l.headWall.outerX - l.nutX);
     out.length("saddle.x", "Saddle from the head-end wall", l.saddleX - l.headWall.outerX);
     out.length("saddle.to-tail", "Saddle to tail-end wall", l.tailWall.outerX - l.saddleX);
@@ -138,8 +164,7 @@ void neckValues(const Plan& plan, const Layout& l, List& out)
     out.length("neck.tail-end", "Tail's end", l.tailEndX);
     out.length("neck.top-z", "Stick's top above the lid's top", l.neckZ.high);
     out.length("neck.seat-depth", "Lid seat's depth", l.seatDepth);
-    out.length("neck.under-lid-thickness", "Stick's thickness under the lid",
-               plan.neck.thickness - l.seatDepth);
+    reliefValues(plan, l, out);
     wallValues("head-wall", "Head-end wall", l.headWall, out);
     wallValues("tail-wall", "Tail-end wall", l.tailWall, out);
 }

@@ -6,6 +6,7 @@ namespace lidwright {
 
 /// The tables of resources/data as they stood when the program was built, byte for byte.
 std::string woodsTable();
+std::string woodRatiosTable();
 std::string panelsTable();
 std::string wireClothTable();
 std::string perforatedSheetTable();

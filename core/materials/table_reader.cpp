@@ -179,6 +179,11 @@ std::string RowReader::text(std::string_view column)
     return std::string(s);
 }
 
+std::string RowReader::textIfAny(std::string_view column)
+{
+    return std::string(field(column));
+}
+
 std::string RowReader::id(std::string_view column)
 {
     std::string s = text(column);

@@ -39,7 +39,10 @@ public:
 
     /// The text without blanks around it; it may not be empty.
     std::string text(std::string_view column);
-    /// The same, of lower-case letters, digits, points and hyphens, beginning with a letter: "sitka-spruce".
+    /// The same, or empty.
+    std::string textIfAny(std::string_view column);
+    /// The same as text(), of lower-case letters, digits, points and hyphens, beginning with a letter:
+    /// "sitka-spruce".
     std::string id(std::string_view column);
     /// A decimal number (C locale) from `low` to `high`.
     double number(std::string_view column, double low, double high);

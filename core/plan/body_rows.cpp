@@ -9,6 +9,8 @@ constexpr ChoiceWord kProjections[] = {{"first-angle", "first angle"}, {"third-a
 constexpr ChoiceWord kBoxShapes[] = {{"rectangle", "rectangle"}, {"outline", "outline from a drawing"}};
 constexpr ChoiceWord kLidSeats[] = {{"on-walls", "laid on the walls"},
                                     {"let-in", "let in between the walls"}};
+constexpr ChoiceWord kBaseFastenings[] = {{"glue", "glue"}, {"screws", "screws"}, {"nails", "nails"}};
+constexpr ChoiceWord kLidFastenings[] = {{"glue", "glue"}, {"screws", "screws, it can be taken off"}};
 constexpr ChoiceWord kHoleKinds[] = {{"circle", "circle"}, {"slot", "slot"}};
 
 bool rectangular(const Plan& plan, int)
@@ -94,6 +96,10 @@ std::vector<Parameter> boxRows()
             "Thickness of the side walls; of the whole wall where the outline is free."),
         length<&Plan::box, &Box::base>("box.base", "Base", {0.5, 40}, practice(2, 8),
                                        "Thickness of the base."),
+        idChoice<&Plan::box, &Box::material, materialWords>("box.material", "Material",
+                                                            "Of walls and base; the weight goes by it."),
+        choice<&Plan::box, &Box::baseFastening>("box.base-fastening", "Base held by", kBaseFastenings,
+                                                "What holds the base to the walls."),
     };
 }
 
@@ -105,6 +111,9 @@ std::vector<Parameter> lidRows()
         choice<&Plan::lid, &Lid::seat>(
             "lid.seat", "Seat", kLidSeats,
             "Whether the lid lies on the walls' top edges or between the walls, flush with them."),
+        choice<&Plan::lid, &Lid::fastening>(
+            "lid.fastening", "Held by", kLidFastenings,
+            "Glue clamps the lid's edge; screws let it be taken off and hold it as a hinge does."),
         length<&Plan::lid, &Lid::edgeMargin>("lid.edge-margin", "Edge margin", {0, 150}, practice(6, 25),
                                              "Artwork and holes stay at least this far from the lid's edge."),
     };

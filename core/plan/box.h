@@ -9,6 +9,9 @@ namespace lidwright {
 
 enum class BoxShape { Rectangle, Outline };
 
+/// What holds the base to the walls.
+enum class BaseFastening { Glued, Screwed, Nailed };
+
 /// A closed outline read from a drawing, as its own file had it (mm, y up). Immutable and shared.
 struct FreeOutline {
     Ring ring;
@@ -27,12 +30,15 @@ struct Box {
     double endWall = 8;   ///< thickness of the two walls that the neck crosses
     double sideWall = 8;  ///< thickness of the others; of the whole wall of a free outline
     double base = 4;      ///< thickness of the base
+    std::string material = "spanish-cedar";  ///< of walls and base, id of a wood or panel in core/materials
+    BaseFastening baseFastening = BaseFastening::Glued;
     std::shared_ptr<const FreeOutline> outline;  ///< shape of a free box, stretched to length and width
 
     bool operator==(const Box& o) const
     {
         return shape == o.shape && length == o.length && width == o.width && cornerRadius == o.cornerRadius &&
                height == o.height && endWall == o.endWall && sideWall == o.sideWall && base == o.base &&
+               material == o.material && baseFastening == o.baseFastening &&
                (outline == o.outline || (outline && o.outline && *outline == *o.outline));
     }
 };

@@ -25,6 +25,8 @@ constexpr PartInfo kParts[] = {
     {"neck", "Neck", false},
     {"head-opening", "Head-end opening", false},
     {"tail-opening", "Tail-end opening", false},
+    {"relief", "Relief under the lid", false},
+    {"hollow", "Hollow of the stick", true},
     {"head", "Head", false},
     {"tuners", "Tuners", false},
     {"fretboard", "Fretboard", false},
@@ -36,8 +38,14 @@ constexpr PartInfo kParts[] = {
     {"setup", "Set-up", false},
     {"corner-blocks", "Corner blocks", false},
     {"block", "Wall block", true},
+    {"bar", "Bar under the lid", true},
+    {"wiring", "Wiring", true},
+    {"fittings", "Feet and straps", false},
+    {"trial", "Trials of the lid", false},
     {"shop", "Shop", false},
     {"cutter", "Cutter", false},
+    {"stock", "Stock", true},
+    {"accepted", "Accepted finding", true},
 };
 
 /// Where the part of a row stands in kParts.
@@ -55,6 +63,7 @@ const std::vector<Parameter>& allRows()
     static const std::vector<Parameter> rows = [] {
         std::vector<Parameter> all = rows::bodyRows();
         for (auto&& group : {rows::neckRows(), rows::headRows(), rows::playingRows(), rows::holdingRows(),
+                             rows::reliefRows(), rows::supportRows(), rows::wiringRows(), rows::stockRows(),
                              rows::shopRows(), rows::cutterRows()})
             all.insert(all.end(), group.begin(), group.end());
         // Rows stand in files by subject; everybody meets them in the order of the parts.
@@ -119,6 +128,11 @@ const Plan& freshPlan()
         p.fixings.resize(1);
         p.blocks.resize(1);
         p.backingLayers.resize(1);
+        p.hollows.resize(1);
+        p.bars.resize(1);
+        p.wiring.resize(1);
+        p.stock.resize(1);
+        p.accepted.resize(1);
         return p;
     }();
     return plan;

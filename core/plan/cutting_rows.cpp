@@ -6,6 +6,8 @@ namespace lidwright::rows {
 namespace {
 
 constexpr ChoiceWord kGrains[] = {{"along", "along the neck"}, {"across", "across the neck"}};
+constexpr ChoiceWord kSawn[] = {{"quarter", "quarter-sawn, rings upright"},
+                                {"flat", "flat-sawn, rings lying"}};
 constexpr ChoiceWord kBackingKinds[] = {
     {"wire-cloth", "wire cloth"}, {"perforated", "perforated sheet"}, {"panel", "thin panel"}};
 constexpr ChoiceWord kFixingKinds[] = {{"screw", "screw"}, {"pin", "alignment pin"}};
@@ -13,18 +15,6 @@ constexpr ChoiceWord kWeaves[] = {{"woven", "woven"}, {"welded", "welded"}};
 constexpr ChoiceWord kHolePatterns[] = {{"round-staggered", "round, staggered at 60°"},
                                         {"round-square", "round, in square rows"},
                                         {"square", "square, in square rows"}};
-
-/// Woods, then panels, as the tables in resources/data have them.
-std::span<const ChoiceWord> materials()
-{
-    static const std::vector<ChoiceWord> words = [] {
-        std::vector<ChoiceWord> all = wordsOf(woods());
-        const std::vector<ChoiceWord> boards = wordsOf(panels());
-        all.insert(all.end(), boards.begin(), boards.end());
-        return all;
-    }();
-    return words;
-}
 
 bool isKind(const Plan& plan, int index, BackingKind kind)
 {
@@ -65,13 +55,28 @@ Parameter layerChoice(const char* key, const char* label, std::span<const Choice
 
 }  // namespace
 
+std::span<const ChoiceWord> materialWords()
+{
+    static const std::vector<ChoiceWord> words = [] {
+        std::vector<ChoiceWord> all = wordsOf(woods());
+        const std::vector<ChoiceWord> boards = wordsOf(panels());
+        all.insert(all.end(), boards.begin(), boards.end());
+        return all;
+    }();
+    return words;
+}
+
 std::vector<Parameter> lidWoodRows()
 {
     return {
-        idChoice<&Plan::lid, &Lid::material, materials>(
+        idChoice<&Plan::lid, &Lid::material, materialWords>(
             "lid.material", "Material", "What the lid is made of; thin places are judged by its strength."),
         choice<&Plan::lid, &Lid::grain>("lid.grain", "Grain", kGrains,
                                         "Which way the lid's grain runs; of plywood that of the face ply."),
+        choice<&Plan::lid, &Lid::sawn>(
+            "lid.sawn", "Sawn", kSawn,
+            "How a solid lid was sawn: its stiffness across the grain goes by the growth rings.",
+            [](const Plan& plan, int) { return findWood(plan.lid.material) != nullptr; }),
     };
 }
 

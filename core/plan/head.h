@@ -44,6 +44,7 @@ struct Tuners {
     double plateLength = 30;  ///< of the gear plate behind the head, along the head
     double plateWidth = 14;   ///< across; the post stands in its middle
     double plateBefore = 10;  ///< post's middle to the plate's end on the nut's side
+    double mass_kg = 0.028;   ///< of one, with its button and screws
 
     bool operator==(const Tuners&) const = default;
 };

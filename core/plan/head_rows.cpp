@@ -91,6 +91,9 @@ std::vector<Parameter> tunerRows()
         length<&Plan::tuners, &Tuners::plateBefore>(
             "tuners.plate-before", "Plate toward the nut", {0, 100}, practice(6, 20),
             "From the post's middle to the plate's end on the nut's side."),
+        number<&Plan::tuners, &Tuners::mass_kg>(
+            "tuners.mass", "Weight of one", Quantity::Mass, {0.001, 0.3}, practice(0.02, 0.06),
+            "Of one tuner with its button and screws; weigh the tuner in hand."),
     };
 }
 

@@ -9,18 +9,18 @@ constexpr ChoiceWord kAnchors[] = {{"tail-end", "through the tail end"},
                                    {"wall-pins", "pins on the tail-end wall"},
                                    {"tailpiece", "tailpiece on the lid"}};
 
-std::span<const ChoiceWord> woodWords()
-{
-    static const std::vector<ChoiceWord> words = wordsOf(woods());
-    return words;
-}
-
 bool tailpiece(const Plan& plan, int)
 {
     return plan.anchor.kind == AnchorKind::Tailpiece;
 }
 
 }  // namespace
+
+std::span<const ChoiceWord> woodWords()
+{
+    static const std::vector<ChoiceWord> words = wordsOf(woods());
+    return words;
+}
 
 std::vector<Parameter> holdingRows()
 {
@@ -29,6 +29,8 @@ std::vector<Parameter> holdingRows()
                                                       "Of the stick; its bow and strength go by it."),
         idChoice<&Plan::fretboard, &Fretboard::wood, woodWords>(
             "fretboard.wood", "Wood", "Of the fretboard, which is glued on and stiffens the neck."),
+        idChoice<&Plan::bridge, &Bridge::wood, woodWords>("bridge.wood", "Wood",
+                                                          "Of the bridge; its weight goes by it."),
         choice<&Plan::anchor, &StringAnchor::kind>("anchor.kind", "Strings held", kAnchors,
                                                    "Where the strings are held behind the bridge."),
         length<&Plan::anchor, &StringAnchor::depth>(

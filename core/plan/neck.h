@@ -14,6 +14,9 @@ struct Neck {
     /// the lid's thickness: flush with the lid's top, a seat for the lid is cut into the neck; negative:
     /// lowered, in a mortise.
     double top = 0;
+    /// Degrees by which it leans back: its head lower, its tail higher. It turns about its top at the
+    /// head-end wall's outer face, where `top` is measured.
+    double tilt = 0;
     double headLength = 130;           ///< end of the stick to the nut's front edge
     double tailLength = 25;            ///< stub beyond the tail-end wall's outer face
     std::string wood = "sugar-maple";  ///< id of a wood in core/materials

@@ -45,6 +45,16 @@ std::vector<Parameter> scaleRows()
                                               "How far beyond the scale length the saddle stands, where the "
                                               "neck's centre line crosses it; the bridge's "
                                               "angle slants it."),
+        length<&Plan::scale, &Scale::nutForward>(
+            "scale.nut-forward", "Nut moved forward", {0, 6},
+            {0, 1,
+             "0 to about 1 mm: nut compensation of classical guitars, G. Byers, American Lutherie 47 "
+             "(1996), from memory"},
+            "How much nearer to the first fret the nut's front edge stands than the scale length has it; "
+            "frets stay where they are.",
+            [](const Plan& plan, int) {
+                return !(plan.frets.zeroFret && plan.frets.kind == FretKind::Wire);
+            }),
         length<&Plan::scale, &Scale::saddleToTail>(
             "scale.saddle-to-tail", "Saddle to tail-end wall", {-500, 1400}, practice(40, 130),
             "Saddle line to the tail-end wall's outer face.", saddleHeld),
@@ -67,6 +77,10 @@ std::vector<Parameter> neckPartRows()
             "neck.top", "Top above lid's underside", {-200, 60}, kNone,
             "Where the stick's untouched top lies: 0 right under the lid; the lid's thickness "
             "flush with its top, with a seat cut for it; negative lowered, in a mortise."),
+        number<&Plan::neck, &Neck::tilt>(
+            "neck.tilt", "Tilt", Quantity::Angle, {-3, 3}, practice(0, 1.5),
+            "How far the stick leans back: its head lower, its tail higher, turned about its top at the "
+            "head-end wall's outer face."),
         length<&Plan::neck, &Neck::headLength>("neck.head-length", "Head length", {20, 500},
                                                practice(100, 200),
                                                "End of the stick to the nut's front edge."),

@@ -7,19 +7,25 @@
 #include "core/plan/box.h"
 #include "core/plan/bridge.h"
 #include "core/plan/cutter.h"
+#include "core/plan/fittings.h"
 #include "core/plan/fretboard.h"
 #include "core/plan/frets.h"
 #include "core/plan/head.h"
 #include "core/plan/lid.h"
+#include "core/plan/lid_bar.h"
 #include "core/plan/lid_fixing.h"
 #include "core/plan/neck.h"
+#include "core/plan/relief.h"
 #include "core/plan/scale.h"
 #include "core/plan/setup.h"
 #include "core/plan/shop.h"
 #include "core/plan/sound_hole.h"
+#include "core/plan/stock.h"
 #include "core/plan/string_anchor.h"
 #include "core/plan/strings.h"
 #include "core/plan/tie_spot.h"
+#include "core/plan/trial.h"
+#include "core/plan/wiring.h"
 
 #include <vector>
 
@@ -39,6 +45,8 @@ struct Plan {
     Neck neck;
     WallOpening headOpening;
     WallOpening tailOpening;
+    Relief relief;
+    std::vector<Hollow> hollows;  ///< beside the relief
     Head head;
     Tuners tuners;
     Fretboard fretboard;
@@ -51,7 +59,13 @@ struct Plan {
     Setup setup;
     CornerBlocks cornerBlocks;
     std::vector<WallBlock> blocks;
+    std::vector<LidBar> bars;
+    std::vector<Device> wiring;
+    Fittings fittings;
+    Trial trial;
     Shop shop;
+    std::vector<StockPiece> stock;
+    std::vector<Acceptance> accepted;
     Cutter cutter;
     /// JSON text of keys that this version of the file format does not know, kept for the next writer;
     /// empty where there are none.

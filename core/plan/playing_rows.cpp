@@ -13,6 +13,7 @@ constexpr ChoiceWord kDivisions[] = {{"equal", "equal steps"},
                                      {"pythagorean", "Pythagorean"},
                                      {"meantone", "quarter-comma meantone"},
                                      {"own-list", "own list of notes"}};
+constexpr ChoiceWord kSpacings[] = {{"centres", "equal centres"}, {"gaps", "equal gaps"}};
 constexpr ChoiceWord kMarkSteps[] = {{"64th-inch", "1/64 inch"},
                                      {"32nd-inch", "1/32 inch"},
                                      {"half-millimetre", "0.5 mm"},
@@ -147,6 +148,9 @@ std::vector<Parameter> stringRows()
         length<&Plan::strings, &Strings::spreadAtSaddle>(
             "strings.spread-at-saddle", "Spread at saddle", {0, 200}, practice(24, 60),
             "First string to last string at the saddle, centre to centre."),
+        choice<&Plan::strings, &Strings::spacing>(
+            "strings.spacing", "Spaced by", kSpacings,
+            "Whether the centres of the strings or the gaps between them are equal."),
         number<&Plan::strings, &Strings::perCourse>(
             "strings.per-course", "Strings to a course", Quantity::Count, {1, 4}, practice(1, 2),
             "How many strings lie close together and are pressed as one."),

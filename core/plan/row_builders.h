@@ -217,6 +217,10 @@ constexpr Customary practice(double least, double most)
     return {least, most, "common practice, no source"};
 }
 
+/// Woods; woods and then panels: as the tables in resources/data have them.
+std::span<const ChoiceWord> woodWords();
+std::span<const ChoiceWord> materialWords();
+
 // The rows of each group of parts, in catalogue order.
 std::vector<Parameter> bodyRows();
 std::vector<Parameter> lidWoodRows();
@@ -229,6 +233,10 @@ std::vector<Parameter> neckRows();
 std::vector<Parameter> headRows();
 std::vector<Parameter> playingRows();
 std::vector<Parameter> holdingRows();
+std::vector<Parameter> reliefRows();
+std::vector<Parameter> supportRows();
+std::vector<Parameter> wiringRows();
+std::vector<Parameter> stockRows();
 std::vector<Parameter> shopRows();
 
 }  // namespace lidwright::rows

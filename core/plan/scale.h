@@ -14,6 +14,8 @@ struct Scale {
     ScaleHold hold = ScaleHold::NutToBox;
     double nutToBox = 400;  ///< nut's front edge to the head-end wall's outer face
     double setback = 0;     ///< how far beyond the scale length the saddle stands, on the neck's centre line
+    /// How much nearer to the first fret the nut's front edge stands than the scale length has it.
+    double nutForward = 0;
     double saddleToTail = 95;  ///< saddle line to the tail-end wall's outer face
 
     bool operator==(const Scale&) const = default;

@@ -21,8 +21,13 @@ struct Sheetwork {
 
 /// How the shop cuts and fits.
 struct Shop {
-    double kerf = 2;   ///< width that a saw cut takes away, mm
-    double fit = 0.2;  ///< air on each side of the neck in its notch, mm
+    double kerf = 2;         ///< width that a saw cut takes away, mm
+    double fit = 0.2;        ///< air on each side of the neck in its notch, mm
+    double sanding = 0.3;    ///< left on each face of a notch by the saw, to be sanded to the line, mm
+    double overLength = 10;  ///< allowance of a rough cut along the grain, mm
+    double overWidth = 3;    ///< and across it
+    double bit = 12;         ///< diameter of the router's bit, mm
+    double pass = 3;         ///< depth of one router pass, mm
 
     bool operator==(const Shop&) const = default;
 };

@@ -1,51 +1,25 @@
 #include "core/plan/row_builders.h"
 
 namespace lidwright::rows {
-namespace {
-
-constexpr ChoiceWord kWalls[] = {{"head-end", "head-end wall"},
-                                 {"tail-end", "tail-end wall"},
-                                 {"bass-side", "bass side wall"},
-                                 {"treble-side", "treble side wall"}};
-
-bool hasCorners(const Plan& plan, int)
-{
-    return plan.box.shape == BoxShape::Rectangle && plan.cornerBlocks.present;
-}
-
-}  // namespace
-
 std::vector<Parameter> shopRows()
 {
     return {
-        flag<&Plan::cornerBlocks, &CornerBlocks::present>(
-            "corner-blocks.present", "Corner blocks",
-            "Four blocks in the inside corners; a rectangular box only."),
-        length<&Plan::cornerBlocks, &CornerBlocks::alongEnd>(
-            "corner-blocks.along-end", "Along the end walls", {2, 300}, practice(12, 40),
-            "Size of a corner block across the box.", hasCorners),
-        length<&Plan::cornerBlocks, &CornerBlocks::alongSide>(
-            "corner-blocks.along-side", "Along the side walls", {2, 300}, practice(12, 40),
-            "Size of a corner block along the box.", hasCorners),
-        length<&Plan::cornerBlocks, &CornerBlocks::height>("corner-blocks.height", "Height", {2, 400}, kNone,
-                                                           "Down from the lid's underside.", hasCorners),
-        count<&Plan::blocks>("block.count", "Wall blocks", "How many blocks stand along the walls."),
-        eachChoice<&Plan::blocks, &WallBlock::wall>("block.#.wall", "Wall", kWalls,
-                                                    "The wall that the block is glued to."),
-        eachLength<&Plan::blocks, &WallBlock::at>(
-            "block.#.at", "Place", {-1000, 2500}, kNone,
-            "Middle of the block: from the head-end wall's outer face on a side wall, from the "
-            "centre line on an end wall."),
-        eachLength<&Plan::blocks, &WallBlock::length>("block.#.length", "Length", {2, 1500},
-                                                      practice(20, 200), "Along the wall."),
-        eachLength<&Plan::blocks, &WallBlock::depth>("block.#.depth", "Depth", {2, 300}, practice(6, 25),
-                                                     "Into the box."),
-        eachLength<&Plan::blocks, &WallBlock::height>("block.#.height", "Height", {2, 400}, practice(6, 60),
-                                                      "Down from the lid's underside."),
         length<&Plan::shop, &Shop::kerf>("shop.kerf", "Saw kerf", {0, 10}, practice(0.5, 3.2),
                                          "Width that one saw cut takes away."),
         length<&Plan::shop, &Shop::fit>("shop.fit", "Fit", {0, 5}, practice(0.05, 0.5),
                                         "Air left on each side of the neck in its openings."),
+        length<&Plan::shop, &Shop::sanding>(
+            "shop.sanding", "Left to sand", {0, 3}, practice(0.2, 0.5),
+            "Wood that the saw leaves on each face of an opening, to be sanded down to the line."),
+        length<&Plan::shop, &Shop::overLength>("shop.over-length", "Cut longer by", {0, 100}, practice(5, 25),
+                                               "Added to each piece's length when it is cut roughly."),
+        length<&Plan::shop, &Shop::overWidth>("shop.over-width", "Cut wider by", {0, 50}, practice(1, 6),
+                                              "Added to each piece's width when it is cut roughly."),
+        length<&Plan::shop, &Shop::bit>("shop.bit", "Router bit", {1, 60}, practice(6, 20),
+                                        "Diameter of the straight bit that cuts the relief."),
+        length<&Plan::shop, &Shop::pass>(
+            "shop.pass", "Router pass", {0.2, 20}, practice(1, 4),
+            "How deep one pass of the router goes; the maker's instructions of router and bit decide."),
     };
 }
 

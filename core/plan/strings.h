@@ -15,10 +15,17 @@ struct GuitarString {
     bool operator==(const GuitarString&) const = default;
 };
 
+/// What is the same from string to string, or from course to course.
+enum class StringSpacing {
+    EqualCentres,  ///< the distance of their centres
+    EqualGaps,     ///< the air between them: thick strings stand wider apart
+};
+
 /// What all strings share.
 struct Strings {
     double spreadAtNut = 26;  ///< outer string to outer string, centres
     double spreadAtSaddle = 34;
+    StringSpacing spacing = StringSpacing::EqualCentres;
     int perCourse = 1;          ///< strings that are pressed together
     double courseGap = 2.5;     ///< between the strings of a course, centres
     double concertPitch = 440;  ///< Hz of A4

@@ -60,6 +60,34 @@ Result<double> parseGauge(std::string_view text, const UnitStyle& style)
     return parseLength(text, style);
 }
 
+constexpr double kKilogramsPerOunce = 0.028349523125;  // exact, avoirdupois pound of 1959
+
+/// kg. A bare number is in grams, or in ounces where lengths are in inches.
+Result<double> parseMass(std::string_view text, const UnitStyle& style)
+{
+    struct Unit {
+        std::string_view word;
+        double kilograms;
+    };
+    constexpr Unit kUnits[] = {
+        {"kg", 1}, {"g", 0.001}, {"oz", kKilogramsPerOunce}, {"lb", 16 * kKilogramsPerOunce}};
+    std::string number = trimmedLower(text);
+    double unit = style.unit == LengthUnit::Millimetre ? 0.001 : kKilogramsPerOunce;
+    for (const Unit& one : kUnits)
+        if (number.ends_with(one.word)) {
+            number.resize(number.size() - one.word.size());
+            unit = one.kilograms;
+            break;
+        }
+    const auto value = parseNumber(trimmedLower(number), false, style.decimalMark);
+    if (!value) {
+        Error e = value.error();
+        e.mend = "write a number with g, kg, oz or lb";
+        return e;
+    }
+    return *value * unit;
+}
+
 }  // namespace
 
 Result<ParameterValue> parseValue(const Parameter& parameter, std::string_view text, const UnitStyle& style)
@@ -94,6 +122,8 @@ Result<ParameterValue> parseValue(const Parameter& parameter, std::string_view t
             return wrap(numberBefore(text, "c", style));
         case Quantity::Force:
             return wrap(numberBefore(text, "n", style));
+        case Quantity::Mass:
+            return wrap(parseMass(text, style));
         default:
             return wrap(parseNumber(text, false, style.decimalMark));
     }
@@ -122,6 +152,10 @@ std::string formatValue(const Parameter& parameter, const ParameterValue& value,
             return decimalNumber(number, 4, style.decimalMark) + " Hz";
         case Quantity::Interval:
             return decimalNumber(number, 4, style.decimalMark) + " c";
+        case Quantity::Mass:
+            if (style.unit == LengthUnit::Millimetre)
+                return decimalNumber(number * 1000, 2, style.decimalMark) + " g";
+            return decimalNumber(number / kKilogramsPerOunce, 3, style.decimalMark) + " oz";
         case Quantity::Gauge:
             if (style.unit == LengthUnit::Millimetre)
                 return decimalNumber(number, 4, style.decimalMark) + " mm";

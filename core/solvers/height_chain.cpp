@@ -1,15 +1,18 @@
 #include "core/solvers/height_chain.h"
 
+#include "core/solvers/neck_bow.h"
+
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace lidwright {
 namespace {
 
 double share(const Layout& layout, double x)
 {
-    const double run = layout.saddleX - layout.nutX;
-    return run > 0 ? (x - layout.nutX) / run : 0;
+    const double run = layout.saddleX - layout.nutEdgeX;
+    return run > 0 ? (x - layout.nutEdgeX) / run : 0;
 }
 
 /// The hollow is deepest midway between the nut and where the neck is held by the box.
@@ -29,26 +32,77 @@ double stringOverFrets(const Plan& plan, const Layout& layout, const HeightChain
            hollow(plan, layout, x);
 }
 
+namespace {
+
+/// Fills in what follows from how far the frets sink away under the string: `drop` at the first fret and at
+/// the octave.
+void addActions(const Plan& plan, const Layout& layout, const std::function<double(double)>& drop,
+                HeightChain& out)
+{
+    const auto over = [&](double x) {
+        return out.nutOverFrets + share(layout, x) * (out.saddleOverFrets - out.nutOverFrets) + drop(x);
+    };
+    const double octave = layout.nutX + plan.scale.length / 2;
+    out.atOctave = over(octave);
+    const auto& frets = layout.frets.scale.frets;
+    const auto first = std::find_if(frets.begin(), frets.end(), [](const Fret& f) { return f.fromNut > 0; });
+    if (first != frets.end()) out.atFirst = over(layout.nutX + first->fromNut);
+    const double way = share(layout, octave), arm = layout.saddleX - layout.headWall.outerX;
+    if (way <= 0) return;
+    const double rise = (plan.setup.action - drop(octave) - out.nutOverFrets) / way;
+    out.bridgeNeeded = out.fretTops + out.nutOverFrets + rise + layout.neckRise(layout.saddleX);
+    // Tilting by a carries the frets' plane up by a (x - wall) and the nut with it, but not the bridge.
+    if (arm > 0)
+        out.tiltNeeded =
+            degrees(std::atan(layout.neckSlope + (out.atOctave - plan.setup.action) / (way * arm)));
+}
+
+}  // namespace
+
 HeightChain heightChain(const Plan& plan, const Layout& layout)
 {
     HeightChain out;
     out.boardTop = layout.frets.boardTop;
     out.fretTops = layout.frets.fretTops;
     out.nutOverFrets = layout.frets.nutOverFrets;
-    out.saddleOverFrets = layout.bridgeZ.high - out.fretTops;
-    const double octave = layout.nutX + plan.scale.length / 2;
-    out.atOctave = stringOverFrets(plan, layout, out, octave);
-    const auto& frets = layout.frets.scale.frets;
-    const auto first = std::find_if(frets.begin(), frets.end(), [](const Fret& f) { return f.fromNut > 0; });
-    if (first != frets.end()) out.atFirst = stringOverFrets(plan, layout, out, layout.nutX + first->fromNut);
-    const double way = share(layout, octave);
-    if (way > 0) {
-        const double rise = (plan.setup.action - hollow(plan, layout, octave) - out.nutOverFrets) / way;
-        out.bridgeNeeded = out.fretTops + out.nutOverFrets + rise;
-    }
-    out.overBoxEdge = out.fretTops + stringOverFrets(plan, layout, out, layout.headWall.outerX);
+    out.saddleOverFrets = layout.bridgeZ.high - out.fretTops - layout.neckRise(layout.saddleX);
+    addActions(
+        plan, layout, [&](double x) { return hollow(plan, layout, x); }, out);
+    const auto overLid = [&](double x) {
+        return out.fretTops + layout.neckRise(x) + stringOverFrets(plan, layout, out, x);
+    };
+    out.overBoxEdge = overLid(layout.headWall.outerX);
     const double front = std::max(layout.headWall.outerX, bounds(layout.bridgeOutline).minX);
-    out.overLid = std::min(out.overBoxEdge, out.fretTops + stringOverFrets(plan, layout, out, front));
+    out.overLid = std::min(out.overBoxEdge, overLid(front));
+    return out;
+}
+
+namespace {
+
+/// How far the frets sink away under the string at x where it is at pitch.
+double strungDrop(const Layout& layout, const NeckBow& bow, double x)
+{
+    const double saddle = bow.bridgeOnNeck ? bow.liftAt(layout.saddleX) : 0;
+    const double s = share(layout, x);
+    return (1 - s) * bow.liftAt(layout.nutEdgeX) + s * saddle - bow.liftAt(x);
+}
+
+}  // namespace
+
+double strungOverFrets(const Plan& plan, const Layout& layout, const NeckBow& bow, double x, double times)
+{
+    const HeightChain chain = heightChain(plan, layout);
+    if (bow.problem || bow.line.empty()) return stringOverFrets(plan, layout, chain, x);
+    return chain.nutOverFrets + share(layout, x) * (chain.saddleOverFrets - chain.nutOverFrets) +
+           times * strungDrop(layout, bow, x);
+}
+
+HeightChain strungHeights(const Plan& plan, const Layout& layout, const NeckBow& bow, double times)
+{
+    HeightChain out = heightChain(plan, layout);
+    if (bow.problem || bow.line.empty()) return out;
+    addActions(
+        plan, layout, [&](double x) { return times * strungDrop(layout, bow, x); }, out);
     return out;
 }
 

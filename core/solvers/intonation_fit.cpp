@@ -68,14 +68,14 @@ double linearError(const FrettedString& s, double g, bool allTerms)
 }
 
 std::optional<Setback> linearFit(const FrettedString& s, const std::vector<double>& ratios, bool withNut,
-                                 bool allTerms)
+                                 bool allTerms, double nut)
 {
     Normal normal;
     for (double g : ratios)
         if (g > 1)  // the open string has no error to mend
-            normal.add({-(g - 1) / s.scale, 1 / s.scale}, linearError(s, g, allTerms));
+            normal.add({-(g - 1) / s.scale, 1 / s.scale}, linearError(s, g, allTerms) + nut / s.scale);
     const std::optional<Pair> best = normal.solution(withNut);
-    return best ? std::optional(Setback{best->saddle, best->nut}) : std::nullopt;
+    return best ? std::optional(Setback{best->saddle, nut + best->nut}) : std::nullopt;
 }
 
 double squares(const Result<std::vector<double>>& cents)
@@ -142,13 +142,13 @@ Result<std::vector<double>> fretCents(const FrettedString& string, const Setback
 }
 
 Result<SetbackFit> fitSetback(const FrettedString& string, const std::vector<double>& ratios,
-                              Compensation compensation, FitMethod method)
+                              Compensation compensation, FitMethod method, double nut)
 {
     Result<std::vector<double>> before = fretCents(string, {}, ratios);
     if (!before) return before.error();
     const bool withNut = compensation == Compensation::SaddleAndNut;
     const std::optional<Setback> linear =
-        linearFit(string, ratios, withNut, method != FitMethod::TensionAndStiffness);
+        linearFit(string, ratios, withNut, method != FitMethod::TensionAndStiffness, nut);
     if (!linear)
         return Error{withNut ? "fewer than two different frets" : "no fret to judge by", "frets",
                      "give the frets that are played"};
@@ -156,7 +156,7 @@ Result<SetbackFit> fitSetback(const FrettedString& string, const std::vector<dou
     fit.setback = *linear;
     if (method == FitMethod::Exact) {
         const bool nearer = squares(fretCents(string, *linear, ratios)) < squares(before);
-        fit.setback = exactFit(string, ratios, withNut, nearer ? *linear : Setback{});
+        fit.setback = exactFit(string, ratios, withNut, nearer ? *linear : Setback{0, nut});
     }
     Result<std::vector<double>> after = fretCents(string, fit.setback, ratios);
     if (!after) return after.error();

@@ -48,9 +48,11 @@ struct SetbackFit {
 /// Against 35 printed pairs of setbacks the linear ones are within 0.010 mm at the saddle and 0.005 mm at the
 /// nut, the exact one within 0.027 and 0.005 mm of the 23 of them that have all terms.
 ///
+/// `nut` is the nut's setback to begin with: the one that stays where the saddle alone is moved.
+///
 /// Errors: as fretError; fewer frets than setbacks, frets that do not differ.
 Result<SetbackFit> fitSetback(const FrettedString& string, const std::vector<double>& ratios,
-                              Compensation compensation, FitMethod method = FitMethod::Exact);
+                              Compensation compensation, FitMethod method = FitMethod::Exact, double nut = 0);
 
 /// Total errors, cents, of all frets; and their root mean square (0 of none).
 Result<std::vector<double>> fretCents(const FrettedString& string, const Setback& setback,

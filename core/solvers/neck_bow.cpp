@@ -26,14 +26,8 @@ struct NeckSections {
     const Wood& stick;
     const Wood& board;
 
-    double stickTop(double x) const
-    {
-        const double thinFrom = layout.nutX - plan.head.step - plan.head.ramp / 2;
-        if (plan.head.shape == HeadShape::Thinned && x < thinFrom)
-            return std::min(layout.neckZ.high, layout.neckZ.low + plan.head.thickness);
-        const bool seat = layout.seatDepth > 0 && x > layout.seatFrom && x < layout.seatTo;
-        return layout.neckZ.high - (seat ? layout.seatDepth : 0);
-    }
+    /// In the stick's own heights, as if it were not tilted.
+    double top(double x) const { return stickTop(plan, layout, x) - layout.neckRise(x); }
     double boardThickness() const
     {
         const bool slots = plan.frets.kind == FretKind::Wire && !layout.frets.lines.empty();
@@ -45,9 +39,20 @@ struct NeckSections {
         const double just = x + side * kSame / 2;
         SectionAt out;
         out.underside = layout.neckZ.low;
-        out.layers.push_back({plan.neck.width, stickTop(just) - layout.neckZ.low, stick.youngsModulus_MPa(),
-                              stick.density_kg_m3, stick.bending_MPa});
-        if (just > layout.nutX && just < layout.fretboardEndX && boardThickness() > kThinnest)
+        const auto add = [&](double width, double height) {
+            out.layers.push_back(
+                {width, height, stick.youngsModulus_MPa(), stick.density_kg_m3, stick.bending_MPa});
+        };
+        const double height = std::max(top(just) - layout.neckZ.low, kThinnest);
+        const ReliefLayout& relief = layout.relief;
+        if (relief.pad && relief.padWidth < plan.neck.width && just > relief.padFrom && just < relief.padTo &&
+            height > plan.relief.depth + kThinnest) {
+            add(plan.neck.width, height - plan.relief.depth);
+            add(relief.padWidth, plan.relief.depth);
+        } else {
+            add(plan.neck.width, height);
+        }
+        if (just > layout.nutEdgeX && just < layout.fretboardEndX && boardThickness() > kThinnest)
             out.layers.push_back({boardWidth(plan, layout, x), boardThickness(), board.youngsModulus_MPa(),
                                   board.density_kg_m3, board.bending_MPa});
         return out;
@@ -60,7 +65,17 @@ std::vector<double> stationsOf(const Plan& plan, const Layout& layout)
     const auto add = [&](double x) {
         if (x > layout.headEndX && x < layout.tailEndX) all.push_back(x);
     };
-    if (plan.head.shape == HeadShape::Thinned) add(layout.nutX - plan.head.step - plan.head.ramp / 2);
+    if (plan.head.shape == HeadShape::Thinned) {
+        add(layout.nutX - plan.head.step);
+        add(layout.nutX - plan.head.step - plan.head.ramp);
+    }
+    for (const ReliefCut& cut : layout.relief.cuts)
+        for (const Point p : cut.floor)
+            add(p.x);
+    if (layout.relief.pad) {
+        add(layout.relief.padFrom);
+        add(layout.relief.padTo);
+    }
     if (!layout.fretboardOutline.empty()) add(layout.fretboardEndX);
     if (layout.seatDepth > 0) {
         add(layout.seatFrom);
@@ -152,8 +167,8 @@ void readLine(const Layout& layout, const BeamAnswer& answer, NeckBow& out)
         const double x = layout.headEndX + (layout.tailEndX - layout.headEndX) * i / kSteps;
         out.line.push_back({x, answer.at(x).deflection});
     }
-    const double from = layout.nutX,
-                 to = std::max(layout.nutX + 1, std::min(layout.headWall.outerX, layout.fretboardEndX));
+    const double from = layout.nutEdgeX,
+                 to = std::max(layout.nutEdgeX + 1, std::min(layout.headWall.outerX, layout.fretboardEndX));
     const double atNut = answer.at(from).deflection, atBox = answer.at(to).deflection;
     out.nutRise = atNut;
     for (int i = 0; i <= kSteps; ++i) {
@@ -193,6 +208,18 @@ void readStress(const NeckSections& sections, const BeamAnswer& answer, NeckBow&
 
 }  // namespace
 
+double NeckBow::liftAt(double x) const
+{
+    if (line.empty()) return 0;
+    const auto after =
+        std::lower_bound(line.begin(), line.end(), x, [](Point p, double at) { return p.x < at; });
+    if (after == line.begin()) return line.front().y;
+    if (after == line.end()) return line.back().y;
+    const Point a = *(after - 1), b = *after;
+    const double run = b.x - a.x;
+    return run > 0 ? a.y + (x - a.x) / run * (b.y - a.y) : b.y;
+}
+
 NeckBow neckBow(const Plan& plan, const Layout& layout)
 {
     NeckBow out;
@@ -216,15 +243,18 @@ NeckBow neckBow(const Plan& plan, const Layout& layout)
     if (const auto error = addPieces(sections, beam)) return refuse(*error);
     for (const EndWallLayout* wall : {&layout.headWall, &layout.tailWall})
         beam.supports.push_back({(wall->outerX + wall->innerX) / 2, SupportKind::Held, 0});
-    const double under = layout.lid.low - layout.neckZ.high;
+    const double under = layout.lid.low - stickTop(plan, layout, layout.saddleX);
     out.bridgeOnNeck = under <= kTouch && layout.saddleX < layout.tailEndX;
     out.nutBreak = out.saddleBreak = 180;
     const auto strings = playedStrings(plan, layout);
     for (std::size_t i = 0; i < strings.size(); ++i) {
         if (!strings[i].ok()) continue;
         out.pull_N += strings[i].load.tension_N;
-        if (const auto error = addString(stringWay(plan, layout, i).points, strings[i].load.tension_N, plan,
-                                         layout, beam, out))
+        // The beam lies level, so the strings are seen from it.
+        std::vector<Point3> way = stringWay(plan, layout, i).points;
+        for (Point3& p : way)
+            p.z -= layout.neckRise(p.x);
+        if (const auto error = addString(way, strings[i].load.tension_N, plan, layout, beam, out))
             return refuse(*error);
     }
     if (out.pull_N <= 0)
@@ -244,11 +274,11 @@ StringWay stringWay(const Plan& plan, const Layout& layout, std::size_t index)
     std::vector<Point3>& way = out.points;
     const auto& head = layout.head.strings[index].way;
     for (std::size_t k = head.size(); k-- > 1;)
-        way.push_back({head[k].at.x, head[k].at.y, head[k].z});
+        way.push_back({head[k].at.x, head[k].at.y, head[k].z + layout.neckRise(head[k].at.x)});
     out.nut = way.size();
     const auto& [nut, saddle] = layout.strings[index];
     const HeightChain chain = heightChain(plan, layout);
-    way.push_back({nut.x, nut.y, chain.fretTops + chain.nutOverFrets});
+    way.push_back({nut.x, nut.y, chain.fretTops + chain.nutOverFrets + layout.neckRise(nut.x)});
     way.push_back({saddle.x, saddle.y, layout.bridgeZ.high});
     switch (plan.anchor.kind) {
         case AnchorKind::TailEnd:

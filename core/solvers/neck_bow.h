@@ -39,15 +39,17 @@ struct NeckBow {
     double amplification = 1;   ///< by the pull along the neck
     std::optional<double> bucklingFactor;
     std::vector<Point> line;  ///< x and deflection, from the head's end to the tail's
+
+    double liftAt(double x) const;  ///< mm: deflection at x, from the line
 };
 
 /// The stick with its fretboard as a beam of layers (Euler and Bernoulli), held up and down in the middle of
 /// both end walls and free to turn there, loaded by the strings' own forces at post, nut, saddle and anchor.
 ///
-/// The fretboard counts without the depth of its slots, and only as far as it reaches; the lid's seat is
-/// taken off. A bridge over a stick that lies right under the lid presses on the neck, otherwise on the lid
-/// alone. Pins in the wall and a tailpiece pull at the box: there the neck is pushed along at its axis. A
-/// scarfed head is taken as straight.
+/// The fretboard counts without the depth of its slots, and only as far as it reaches; the lid's seat and the
+/// relief are taken off. A bridge over a stick that lies right under the lid presses on the neck, otherwise
+/// on the lid alone. Pins in the wall and a tailpiece pull at the box: there the neck is pushed along at its
+/// axis. A scarfed head is taken as straight.
 ///
 /// Limits: walls that give way, glue lines, knots, sloping grain and shear are not in it; frets wedged into
 /// tight slots bend a neck back, which is not in it either. Woods scatter: stiffness by 22 %, strength by 16

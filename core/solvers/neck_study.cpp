@@ -1,23 +1,11 @@
 #include "core/solvers/neck_bow.h"
+#include "core/solvers/piece_weights.h"
 #include "core/solvers/playing_studies.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace lidwright {
 namespace {
-
-/// The deflection at x, between the points of the line.
-double deflectionAt(const std::vector<Point>& line, double x)
-{
-    const auto after =
-        std::lower_bound(line.begin(), line.end(), x, [](Point p, double at) { return p.x < at; });
-    if (after == line.begin()) return line.front().y;
-    if (after == line.end()) return line.back().y;
-    const Point a = *(after - 1), b = *after;
-    const double run = b.x - a.x;
-    return run > 0 ? a.y + (x - a.x) / run * (b.y - a.y) : b.y;
-}
 
 Measure force(double newtons)
 {
@@ -28,7 +16,7 @@ Measure force(double newtons)
 
 Study neckStudy(const Plan& plan, const Layout& layout)
 {
-    Study out{"neck", "Neck under its strings", {}, {}, {}, {}};
+    Study out{"neck", "Neck under its strings", {}, {}, {}, {}, {}};
     out.table.columns = {{"Place", Quantity::Text},
                          {"From the nut", Quantity::Length},
                          {"Lifted by, fresh", Quantity::Gauge},
@@ -37,7 +25,7 @@ Study neckStudy(const Plan& plan, const Layout& layout)
     out.problem = bow.problem;
     if (out.problem) return out;
     const auto add = [&](const std::string& name, double x) {
-        const double w = deflectionAt(bow.line, x);
+        const double w = bow.liftAt(x);
         out.table.rows.push_back({name, x - layout.nutX, w, kCreepFactor * w});
         out.table.places.push_back(Point{x, layout.neckY});
     };
@@ -86,6 +74,31 @@ Study neckStudy(const Plan& plan, const Layout& layout)
                   "are not in it. Woods "
                   "scatter: stiffness by 22 %%, strength by 16 %%. After years: twice as much (common "
                   "practice, no source).",
+                  {}}};
+    return out;
+}
+
+Study weightStudy(const Plan& plan, const Layout& layout)
+{
+    Study out{"weight", "Weight and balance", {}, {}, {}, {}, {}};
+    out.table.columns = {{"Piece", Quantity::Text},
+                         {"Weight", Quantity::Mass},
+                         {"Share", Quantity::Ratio},
+                         {"Middle from the box's head end", Quantity::Length}};
+    const WeightSum sum = pieceWeights(plan, layout);
+    for (const PieceWeight& piece : sum.pieces) {
+        out.table.rows.push_back(
+            {piece.name, piece.mass_kg, piece.mass_kg / sum.mass_kg, piece.x - layout.headWall.outerX});
+        out.table.places.push_back(Point{piece.x, layout.neckY});
+    }
+    out.table.rows.push_back({std::string("all"), sum.mass_kg, 1.0, sum.x - layout.headWall.outerX});
+    out.table.places.push_back(Point{sum.x, layout.neckY});
+    out.notes = {{"It weighs about %1 and balances %2 behind the box's head end, %3 before the saddle.",
+                  {Measure{sum.mass_kg, Quantity::Mass}, mm(sum.x - layout.headWall.outerX),
+                   mm(layout.saddleX - sum.x)}},
+                 {"Volumes times mean densities at 12 %% moisture (Wood Handbook, FPL-GTR-190 (2010), Tables "
+                  "5-3a and 5-5); pieces of one wood differ by about 10 %%. Glue, finish, screws, holes and "
+                  "slots are not in it; tuners weigh what is entered.",
                   {}}};
     return out;
 }

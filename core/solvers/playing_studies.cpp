@@ -3,6 +3,7 @@
 #include "core/base/length_text.h"
 #include "core/solvers/fret_wire.h"
 #include "core/solvers/height_chain.h"
+#include "core/solvers/neck_bow.h"
 #include "core/solvers/string_loads.h"
 
 #include <algorithm>
@@ -79,7 +80,7 @@ std::string stringName(const Plan& plan, std::size_t index)
 
 Study stringStudy(const Plan& plan, const Layout& layout)
 {
-    Study out{"strings", "Strings", {}, {}, {}, {}};
+    Study out{"strings", "Strings", {}, {}, {}, {}, {}};
     out.table.columns = {{"String", Quantity::Text},
                          {"Pitch", Quantity::Pitch},
                          {"Frequency", Quantity::Frequency},
@@ -138,7 +139,7 @@ Study stringStudy(const Plan& plan, const Layout& layout)
 
 Study fretStudy(const Plan& plan, const Layout& layout)
 {
-    Study out{"frets", "Frets", {}, {}, {}, layout.frets.problem};
+    Study out{"frets", "Frets", {}, {}, {}, {}, layout.frets.problem};
     out.table.columns = {{"Fret", Quantity::Text},
                          {"Above the open string", Quantity::Interval},
                          {"Nut to fret", Quantity::Length},
@@ -150,7 +151,7 @@ Study fretStudy(const Plan& plan, const Layout& layout)
                          {"Wire", Quantity::Length},
                          {"On the board", Quantity::Text}};
     if (out.problem) return out;
-    const FretScale& scale = layout.frets.scale;
+    const FretScale scale = scaleFromEdge(layout);
     const double step = markStep(plan.frets.mark);
     const auto fromNut = markedScale(scale, step, Marking::FromNut);
     const auto chained = markedScale(scale, step, Marking::FretToFret);
@@ -171,7 +172,7 @@ Study fretStudy(const Plan& plan, const Layout& layout)
                           : StudyCell{});
         row.push_back(std::string(on ? "yes" : "no"));
         out.table.rows.push_back(std::move(row));
-        out.table.places.push_back(Point{layout.nutX + fret.fromNut, layout.neckY});
+        out.table.places.push_back(Point{layout.nutEdgeX + fret.fromNut, layout.neckY});
         if (!on || zero) continue;
         const double at = static_cast<double>(nut.points.size() + 1);
         if (fromNut) nut.points.push_back({at, fromNut->frets[i].error_cents});
@@ -203,9 +204,10 @@ Study fretStudy(const Plan& plan, const Layout& layout)
 
 Study intonationStudy(const Plan& plan, const Layout& layout)
 {
-    Study out{"intonation", "Intonation", {}, {}, {}, {}};
+    Study out{"intonation", "Intonation", {}, {}, {}, {}, {}};
     const auto strings = playedStrings(plan, layout);
-    const auto at = stringsAtSaddle(plan, layout, strings);
+    const auto at =
+        stringsAtSaddle(plan, layout, strings, strungHeights(plan, layout, neckBow(plan, layout)));
     out.table.columns = {{"String", Quantity::Text},
                          {"Best setback of its own", Quantity::Length},
                          {"Setback as planned", Quantity::Length},
@@ -213,9 +215,13 @@ Study intonationStudy(const Plan& plan, const Layout& layout)
                          {"Octave as planned", Quantity::Interval},
                          {"Worst fret as planned", Quantity::Interval},
                          {"Worst on the best straight saddle", Quantity::Interval},
-                         {"Worst on a saddle of single pieces", Quantity::Interval}};
-    const auto fit = fitSaddle(at, Compensation::Saddle);
-    const auto planned = residuesOf(plannedSaddle(plan), at);
+                         {"Worst on a saddle of single pieces", Quantity::Interval},
+                         {"Best with the nut too: saddle", Quantity::Length},
+                         {"Best with the nut too: nut forward", Quantity::Length},
+                         {"Worst with the nut too", Quantity::Interval}};
+    const auto fit = fitSaddle(at, Compensation::Saddle, FitMethod::Exact, layout.nutX - layout.nutEdgeX);
+    const auto both = fitSaddle(at, Compensation::SaddleAndNut);
+    const auto planned = residuesOf(plannedSaddle(plan), at, plannedNut(layout, at.size()));
     const auto none = residuesOf({}, at);
     if (!fit || !planned || !none) {
         out.problem = !fit ? fit.error() : !planned ? planned.error() : none.error();
@@ -241,6 +247,11 @@ Study intonationStudy(const Plan& plan, const Layout& layout)
                                   plannedSaddle(plan).at(at[k].y), none->cents[k][octave],
                                   planned->cents[k][octave], worst(planned->cents[k]),
                                   worst(fit->slanted.cents[k]), worst(fit->own[k].after_cents)});
+        if (both)
+            out.table.rows.back().insert(
+                out.table.rows.back().end(),
+                {both->own[k].setback.saddle, -both->own[k].setback.nut, worst(both->own[k].after_cents)});
+        out.table.rows.back().resize(out.table.columns.size());
         out.table.places.push_back(layout.strings[i].second);
         before.series.push_back(seriesOf(stringName(plan, i), none->cents[k]));
         after.series.push_back(seriesOf(stringName(plan, i), planned->cents[k]));
@@ -253,6 +264,9 @@ Study intonationStudy(const Plan& plan, const Layout& layout)
                   {mm(fit->slanted.line.setback),
                    Measure{degrees(-std::atan(fit->slanted.line.slant)), Quantity::Angle},
                    mm(fit->square.line.setback)}},
+                 {"The nut is planned %1 forward. The last three columns give each string a place of its own "
+                  "at the nut as well; a straight nut takes one for all.",
+                  {mm(layout.nutEdgeX - layout.nutX)}},
                  {"The model counts the string's length, stretch, mass and stiffness when it is pressed "
                   "(Anderson and Beausoleil, J. "
                   "Acoust. Soc. Am. 156 (2024) 683). For steel strings it is a prediction: no measured table "
@@ -264,35 +278,57 @@ Study intonationStudy(const Plan& plan, const Layout& layout)
 
 Study heightStudy(const Plan& plan, const Layout& layout)
 {
-    Study out{"heights", "String heights", {}, {}, {}, layout.frets.problem};
+    Study out{"heights", "String heights", {}, {}, {}, {}, layout.frets.problem};
     out.table.columns = {{"Place", Quantity::Text},
                          {"From the nut", Quantity::Length},
-                         {"String over frets", Quantity::Length},
+                         {"String over frets, as planned", Quantity::Length},
+                         {"Strung, the neck bowed", Quantity::Length},
+                         {"Strung, after years", Quantity::Length},
                          {"String over the lid's top", Quantity::Length}};
     const HeightChain chain = heightChain(plan, layout);
-    StudySeries line{"String", {}, true};
+    const NeckBow bow = neckBow(plan, layout);
+    const HeightChain strung = strungHeights(plan, layout, bow);
+    const HeightChain years = strungHeights(plan, layout, bow, kCreepFactor);
+    StudySeries line{"as planned", {}, true}, bowed{"strung", {}, true}, old{"after years", {}, true};
     const auto add = [&](const std::string& name, double x, bool fret) {
         const double over = stringOverFrets(plan, layout, chain, x);
-        out.table.rows.push_back(
-            {name, x - layout.nutX, fret ? StudyCell{over} : StudyCell{}, chain.fretTops + over});
+        const double now = strungOverFrets(plan, layout, bow, x);
+        const double then = strungOverFrets(plan, layout, bow, x, kCreepFactor);
+        const auto known = [&](double value) {
+            return fret && !bow.problem ? StudyCell{value} : StudyCell{};
+        };
+        out.table.rows.push_back({name, x - layout.nutX, fret ? StudyCell{over} : StudyCell{}, known(now),
+                                  known(then), chain.fretTops + layout.neckRise(x) + over});
         out.table.places.push_back(Point{x, layout.neckY});
-        if (fret) line.points.push_back({x - layout.nutX, over});
+        if (!fret) return;
+        line.points.push_back({x - layout.nutX, over});
+        if (bow.problem) return;
+        bowed.points.push_back({x - layout.nutX, now});
+        old.points.push_back({x - layout.nutX, then});
     };
-    add("Nut", layout.nutX, true);
+    add("Nut", layout.nutEdgeX, true);
     for (std::size_t i = 0; i < layout.frets.lines.size(); ++i)
         if (const Fret& fret = layout.frets.scale.frets[i]; fret.fromNut > 0)
             add("Fret " + fret.label, layout.nutX + fret.fromNut, true);
     add("Head-end wall, outside", layout.headWall.outerX, false);
     add("Bridge, front edge", bounds(layout.bridgeOutline).minX, false);
     add("Saddle", layout.saddleX, false);
-    out.plots.push_back(
-        {"String over frets", {"From the nut", Quantity::Length}, {"Height", Quantity::Length}, {line}, {}});
-    out.notes = {{"For %1 over the octave fret the bridge has to be %2 high, lid's top to saddle; it is "
-                  "planned with %3.",
-                  {mm(plan.setup.action), mm(chain.bridgeNeeded), mm(plan.bridge.height)}},
-                 {"The string is taken as straight, the fretboard as level; the relief is a parabola between "
-                  "nut and box.",
-                  {}}};
+    out.plots.push_back({"String over frets",
+                         {"From the nut", Quantity::Length},
+                         {"Height", Quantity::Length},
+                         {line, bowed, old},
+                         {}});
+    out.notes = {
+        {"For %1 over the octave fret the bridge has to be %2 high, lid's top to saddle; it is planned with "
+         "%3. With the strings at pitch, the neck bowed, it has to be %4, after years %5.",
+         {mm(plan.setup.action), mm(chain.bridgeNeeded), mm(plan.bridge.height), mm(strung.bridgeNeeded),
+          mm(years.bridgeNeeded)}},
+        {"The other way: with the bridge as it is, the stick tilted by %1 gives the same.",
+         {Measure{strung.tiltNeeded, Quantity::Angle}}},
+        {"As planned the relief is a parabola between nut and box; strung, the bow and the lift are those of "
+         "the neck's study, with its limits.",
+         {}}};
+    if (bow.problem) out.notes.push_back({"The bow is not known: %1", {bow.problem->text()}});
     return out;
 }
 

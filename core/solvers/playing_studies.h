@@ -20,5 +20,7 @@ Study heightStudy(const Plan& plan, const Layout& layout);
 
 /// The neck as a beam under its strings: how far it is lifted, what the wood bears.
 Study neckStudy(const Plan& plan, const Layout& layout);
+/// What every piece weighs, and where the whole balances.
+Study weightStudy(const Plan& plan, const Layout& layout);
 
 }  // namespace lidwright

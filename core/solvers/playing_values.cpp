@@ -1,10 +1,13 @@
 #include "core/solvers/playing_values.h"
 
 #include "core/solvers/height_chain.h"
+#include "core/solvers/lid_air.h"
 #include "core/solvers/neck_bow.h"
+#include "core/solvers/piece_weights.h"
 #include "core/solvers/string_loads.h"
 
 #include <cmath>
+#include <map>
 
 namespace lidwright {
 namespace {
@@ -40,8 +43,9 @@ void stringValues(const Plan& plan, const Layout& layout, List& out)
         out.add(key + ".inharmonicity", name + ": inharmonicity B", load.inharmonicity, Quantity::Ratio);
     }
     out.add("strings.pull", "Pull of all strings", wholePull_N(strings), Quantity::Force);
-    const auto at = stringsAtSaddle(plan, layout, strings);
-    const auto fit = fitSaddle(at, Compensation::Saddle);
+    const auto at =
+        stringsAtSaddle(plan, layout, strings, strungHeights(plan, layout, neckBow(plan, layout)));
+    const auto fit = fitSaddle(at, Compensation::Saddle, FitMethod::Exact, layout.nutX - layout.nutEdgeX);
     if (!fit) return;
     std::size_t k = 0;
     for (std::size_t i = 0; i < strings.size(); ++i) {
@@ -59,7 +63,7 @@ void stringValues(const Plan& plan, const Layout& layout, List& out)
 
 void fretValues(const Layout& layout, List& out)
 {
-    for (const Fret& fret : layout.frets.scale.frets) {
+    for (const Fret& fret : scaleFromEdge(layout).frets) {
         const std::string key = "frets." + fret.label;
         out.add(key + ".from-nut", "Fret " + fret.label + ": from the nut", fret.fromNut, Quantity::Length);
         out.add(key + ".to-saddle", "Fret " + fret.label + ": to the saddle line", fret.toSaddle,
@@ -87,6 +91,16 @@ void heightValues(const Plan& plan, const Layout& layout, List& out)
     out.add("action.octave", "Action at the octave", chain.atOctave, Quantity::Length);
     out.add("bridge.height-needed", "Bridge height for the wanted action", chain.bridgeNeeded,
             Quantity::Length);
+    const NeckBow bow = neckBow(plan, layout);
+    if (!bow.problem) {
+        const HeightChain strung = strungHeights(plan, layout, bow);
+        const HeightChain years = strungHeights(plan, layout, bow, kCreepFactor);
+        out.add("action.octave-strung", "Action at the octave, strung", strung.atOctave, Quantity::Length);
+        out.add("action.octave-after-years", "The same after years", years.atOctave, Quantity::Length);
+        out.add("bridge.height-needed-strung", "Bridge height for the wanted action, strung",
+                strung.bridgeNeeded, Quantity::Length);
+        out.add("neck.tilt-needed", "Tilt for the wanted action, strung", strung.tiltNeeded, Quantity::Angle);
+    }
     out.add("strings.over-lid", "Strings over the lid, least", chain.overLid, Quantity::Length);
 }
 
@@ -105,6 +119,43 @@ void neckValues(const Plan& plan, const Layout& layout, List& out)
     out.add("saddle.break", "Least break angle at the saddle", bow.saddleBreak, Quantity::Angle);
 }
 
+void weightValues(const Plan& plan, const Layout& layout, List& out)
+{
+    const WeightSum sum = pieceWeights(plan, layout);
+    out.add("weight.all", "Weight of the whole", sum.mass_kg, Quantity::Mass);
+    out.add("weight.balance", "Balance point from the head-end wall", sum.x - layout.headWall.outerX,
+            Quantity::Length);
+    // Pieces of one part, such as four corner blocks, are one value.
+    std::map<std::string, double> parts;
+    for (const PieceWeight& piece : sum.pieces)
+        parts[piece.part] += piece.mass_kg;
+    for (const auto& [part, mass] : parts)
+        out.add("weight." + part, "Weight: " + part, mass, Quantity::Mass);
+}
+
+/// Coarse, as the findings are; the studies say it finer.
+void lidValues(const Plan& plan, const Layout& layout, List& out)
+{
+    const LidAnswer lid = lidAnswer(plan, layout, neckBow(plan, layout), Fineness::Coarse);
+    if (!lid.problem) {
+        out.add("lid.load", "Strings' load on the lid's bridge", lid.load_N, Quantity::Force);
+        out.add("lid.sag", "Lid sinks by, fresh", lid.sag, Quantity::Length);
+        out.add("lid.sag-after-years", "The same after years", kLidCreep * lid.sag, Quantity::Length);
+        if (std::isfinite(lid.safety))
+            out.add("lid.safety", "Lid's strength over its largest stress", lid.safety, Quantity::Ratio);
+        for (std::size_t i = 0; i < lid.modes.size(); ++i)
+            out.add("lid.mode-" + std::to_string(i + 1), "Lid alone, mode " + std::to_string(i + 1),
+                    lid.modes[i].frequency_Hz, Quantity::Frequency);
+    }
+    const LidAirAnswer air = lidAirAnswer(plan, layout, lid, Fineness::Coarse);
+    if (air.volume.air > 0) out.add("air.volume", "Air in the box", air.volume.air, Quantity::Volume);
+    if (air.problem) return;
+    out.add("air.alone", "Air resonance of the rigid box", air.air.likely_Hz, Quantity::Frequency);
+    if (!air.coupled) return;
+    out.add("air.lower", "Lower resonance of air and lid", air.coupled->lower_Hz, Quantity::Frequency);
+    out.add("air.upper", "Upper resonance of air and lid", air.coupled->upper_Hz, Quantity::Frequency);
+}
+
 }  // namespace
 
 std::vector<DerivedValue> allValues(const Plan& plan, const Layout& layout)
@@ -114,6 +165,8 @@ std::vector<DerivedValue> allValues(const Plan& plan, const Layout& layout)
     fretValues(layout, out);
     heightValues(plan, layout, out);
     neckValues(plan, layout, out);
+    weightValues(plan, layout, out);
+    if (!layout.quick) lidValues(plan, layout, out);
     return out.take();
 }
 

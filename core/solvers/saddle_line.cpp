@@ -91,13 +91,14 @@ Result<LineResidues> residuesOf(const SaddleLine& line, const std::vector<String
 }
 
 Result<SaddleFit> fitSaddle(const std::vector<StringAtSaddle>& strings, Compensation compensation,
-                            FitMethod method)
+                            FitMethod method, double nutStands)
 {
     if (const auto error = placeFault(strings)) return *error;
     SaddleFit fit;
     std::vector<double> nut;
     for (std::size_t i = 0; i < strings.size(); ++i) {
-        Result<SetbackFit> own = fitSetback(strings[i].string, strings[i].ratios, compensation, method);
+        Result<SetbackFit> own =
+            fitSetback(strings[i].string, strings[i].ratios, compensation, method, nutStands);
         if (!own) return ofString(i, own.error());
         nut.push_back(own->setback.nut);
         fit.own.push_back(std::move(own).value());

@@ -53,7 +53,8 @@ struct SaddleFit {
 /// saddle is the mean of the single setbacks, as in the source of intonation.h. Strings at one place give
 /// slant 0.
 ///
-/// With Compensation::SaddleAndNut every string has its own place at the nut too, and keeps it on the lines.
+/// With Compensation::Saddle the nut stays at the setback `nutStands`. With Compensation::SaddleAndNut every
+/// string has its own place at the nut too, and keeps it on the lines.
 ///
 /// Not every listener hears it: 32 of them did not rate nut and saddle, single and straight saddles
 /// differently (abstract of a listening test, read).
@@ -61,7 +62,7 @@ struct SaddleFit {
 /// Errors: as fitSetback, with the string's number from 1 in `where`; no strings, a place or weight that is
 /// not finite, a weight not above 0.
 Result<SaddleFit> fitSaddle(const std::vector<StringAtSaddle>& strings, Compensation compensation,
-                            FitMethod method = FitMethod::Exact);
+                            FitMethod method = FitMethod::Exact, double nutStands = 0);
 
 /// The errors that a given line leaves; `nut` has a setback for each string, or none at all for 0. A line
 /// that stands already can be judged with it. Errors as fitSaddle, and another number of nut setbacks.

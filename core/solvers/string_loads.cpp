@@ -1,7 +1,6 @@
 #include "core/solvers/string_loads.h"
 
 #include "core/base/pitch.h"
-#include "core/solvers/height_chain.h"
 
 #include <cmath>
 
@@ -62,10 +61,15 @@ SaddleLine plannedSaddle(const Plan& plan)
     return {plan.scale.setback, -std::tan(radians(plan.bridge.angle))};
 }
 
-std::vector<StringAtSaddle> stringsAtSaddle(const Plan& plan, const Layout& layout,
-                                            const std::vector<PlayedString>& strings)
+std::vector<double> plannedNut(const Layout& layout, std::size_t strings)
 {
-    const HeightChain heights = heightChain(plan, layout);
+    return std::vector<double>(strings, layout.nutX - layout.nutEdgeX);
+}
+
+std::vector<StringAtSaddle> stringsAtSaddle(const Plan& plan, const Layout& layout,
+                                            const std::vector<PlayedString>& strings,
+                                            const HeightChain& heights)
+{
     std::vector<double> ratios;
     for (std::size_t i = 0; i < layout.frets.lines.size(); ++i)
         if (layout.frets.scale.frets[i].ratio > 1) ratios.push_back(layout.frets.scale.frets[i].ratio);
@@ -77,14 +81,13 @@ std::vector<StringAtSaddle> stringsAtSaddle(const Plan& plan, const Layout& layo
         at.ratios = ratios;
         at.string.scale = plan.scale.length;
         at.string.nutHeight = heights.nutOverFrets;
-        at.string.saddleRise = heights.saddleOverFrets - heights.nutOverFrets;
+        at.string.saddleRise = saddleRise(heights.atOctave, heights.nutOverFrets);
         // No farther behind a fret than the middle of the space before it.
         double least = plan.setup.behindFret;
         for (std::size_t f = 0; f < layout.frets.lines.size(); ++f)
             if (const double space = layout.frets.scale.frets[f].fromPrevious; space > 0)
                 least = std::min(least, space / 2);
         at.string.behindFret = least;
-        at.string.relief = plan.setup.relief;
         at.string.stretchFactor = strings[i].load.stretchFactor;
         at.string.stiffness = strings[i].load.stiffness;
         out.push_back(std::move(at));

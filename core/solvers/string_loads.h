@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/layout/layout.h"
+#include "core/solvers/height_chain.h"
 #include "core/solvers/saddle_line.h"
 #include "core/solvers/string_tension.h"
 
@@ -30,9 +31,14 @@ double wholePull_N(const std::vector<PlayedString>& strings);
 /// slant.
 SaddleLine plannedSaddle(const Plan& plan);
 
+/// The nut's setback of each of `strings` strings, as the plan has it: negative where it is moved forward.
+std::vector<double> plannedNut(const Layout& layout, std::size_t strings);
+
 /// The strings over their frets, for fitSaddle() and residuesOf(); y from the neck's centre line. The heights
-/// are those of heightChain(), the frets those that lie on the board. Strings without figures are left out.
+/// are those of `heights` at the nut and the octave, as of strungHeights(): relief and bow are in the latter.
+/// The frets are those that lie on the board. Strings without figures are left out.
 std::vector<StringAtSaddle> stringsAtSaddle(const Plan& plan, const Layout& layout,
-                                            const std::vector<PlayedString>& strings);
+                                            const std::vector<PlayedString>& strings,
+                                            const HeightChain& heights);
 
 }  // namespace lidwright

@@ -2,6 +2,7 @@
 
 #include "core/base/sentence.h"
 #include "core/layout/layout.h"
+#include "core/solvers/fineness.h"
 
 #include <optional>
 #include <string>
@@ -15,6 +16,9 @@ namespace lidwright {
 struct StudyColumn {
     std::string heading;  ///< marked English
     Quantity quantity = Quantity::Text;
+    /// Figures after the mark where its numbers are plain ones that are not rounded as the quantity is: 2 of
+    /// money.
+    std::optional<int> decimals = {};
 
     bool operator==(const StudyColumn&) const = default;
 };
@@ -50,12 +54,27 @@ struct StudyPlot {
     bool operator==(const StudyPlot&) const = default;
 };
 
+/// Lines to be drawn over the top view: where a lid rings, and how much.
+struct StudyPicture {
+    std::string title;  ///< marked English
+    struct Line {
+        double level = 0;  ///< share of the largest, -1 to 1
+        Polyline points;   ///< plan view, mm
+
+        bool operator==(const Line&) const = default;
+    };
+    std::vector<Line> lines;
+
+    bool operator==(const StudyPicture&) const = default;
+};
+
 /// A subject with its figures: composed once for the window, the command line, files and paper.
 struct Study {
     std::string id;     ///< stable word: "frets"
     std::string title;  ///< marked English
     StudyTable table;
     std::vector<StudyPlot> plots;
+    std::vector<StudyPicture> pictures;
     std::vector<Sentence> notes;   ///< what the figures stand on and where the model ends
     std::optional<Error> problem;  ///< why there are no figures
 
@@ -69,11 +88,20 @@ std::string spoken(const StudyCell& cell, const StudyColumn& column, const UnitS
 /// full precision. Cells that a spreadsheet would take for a formula begin with an apostrophe.
 std::string csvOf(const StudyTable& table);
 
+/// The same for spreadsheets of a locale with the decimal comma: semicolons between the cells, numbers with a
+/// comma, and the UTF-8 mark in front, by which a spreadsheet knows the letters.
+std::string csvWithDecimalComma(const StudyTable& table);
+
+struct PlateWatch;
+
 /// The subjects of a plan in the order in which the work goes. Each is reckoned when it is asked for.
 struct StudyEntry {
     const char* id;     ///< stable word
     const char* title;  ///< marked English
     Study (*reckon)(const Plan&, const Layout&);
+    /// Of a subject that takes its time: by any fineness, watched; reckon() then is the coarse one. From any
+    /// thread. Null of the quick ones.
+    Study (*slowly)(const Plan&, const Layout&, Fineness, const PlateWatch&) = nullptr;
 };
 const std::vector<StudyEntry>& studies();
 

@@ -25,6 +25,11 @@ public:
         plan.stringSet.resize(1 + below(kMostStrings));
         plan.blocks.resize(below(5));
         plan.backingLayers.resize(below(4));
+        plan.hollows.resize(below(3));
+        plan.bars.resize(below(4));
+        plan.wiring.resize(below(4));
+        plan.stock.resize(below(4));
+        plan.accepted.resize(below(3));
         for (const Parameter& p : catalogue()) {
             if (std::string_view(p.key).ends_with(".count")) continue;
             const int members = p.inList() ? p.size(plan) : 1;

@@ -45,9 +45,10 @@ Sample harbourLight(const std::filesystem::path& folder)
     p.neck.headLength = 130;
     p.scale.length = 635;
     p.scale.nutToBox = 390;
-    p.scale.setback = 3.2;
-    p.bridge.angle = 1.1;
-    p.bridge.height = 8;
+    p.box.material = "birch-plywood-9mm";
+    p.scale.setback = 3;
+    p.bridge.angle = 1;
+    p.bridge.height = 6.5;
     ArtPiece art = drawing(folder, "harbour-light.svg", "Harbour light");
     // The drawing's up points to the head.
     art.turn = 90;
@@ -83,7 +84,7 @@ Sample orchardDoor(const std::filesystem::path& folder)
     p.scale.nutToBox = 350;
     p.scale.setback = 3.6;
     p.bridge.angle = 5.6;
-    p.bridge.height = 7;
+    p.bridge.height = 6.5;
     p.stringSet = {{"phosphor-bronze", 55, 0.635, 0},
                    {"phosphor-bronze", 50, 0.8128, 0},
                    {"phosphor-bronze", 43, 1.0668, 0}};
@@ -155,9 +156,9 @@ Sample moonKettle(const std::filesystem::path& folder)
     p.strings.spreadAtSaddle = 1.3125 * kInch;
     p.bridge.length = 3.5 * kInch;
     p.bridge.width = 0.75 * kInch;
-    p.bridge.height = 0.4375 * kInch;
+    p.bridge.height = 0.375 * kInch;
     p.scale.setback = 0.125 * kInch;
-    p.bridge.angle = 1.1;
+    p.bridge.angle = 1;
     p.frets.mark = MarkStep::Inch64;
     p.bridge.artMargin = 0.125 * kInch;
     p.cornerBlocks.present = false;

@@ -1,6 +1,7 @@
 #include "core/checks/fretboard/fretboard_checks.h"
 #include "core/checks/judging.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace lidwright {
@@ -13,7 +14,8 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     const Layout& l = in.layout;
     if (in.plan.fretboard.end != FretboardEnd::OverLid || l.fretboardOutline.empty()) return;
     const double under =
-        l.fretboardZ.low - l.lid.high;  // air between the lid's top and the board's underside
+        // Air between the lid's top and the board's underside, where it is least.
+        l.fretboardZ.low + std::min(l.neckRise(l.headWall.outerX), l.neckRise(l.fretboardEndX)) - l.lid.high;
     const double toBridge = bounds(l.bridgeOutline).minX - l.fretboardEndX;
     Verdict verdict = Verdict::Good;
     Sentence says{"The fretboard runs %1 over the lid and ends %2 before the bridge.",

@@ -32,9 +32,9 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
 {
     if (in.plan.frets.kind != FretKind::Wire || in.layout.frets.lines.empty()) return;
     const auto strings = playedStrings(in.plan, in.layout);
-    const auto at = stringsAtSaddle(in.plan, in.layout, strings);
+    const auto at = stringsAtSaddle(in.plan, in.layout, strings, strungHeights(in.plan, in.layout, in.bow()));
     if (at.empty()) return;
-    const auto planned = residuesOf(plannedSaddle(in.plan), at);
+    const auto planned = residuesOf(plannedSaddle(in.plan), at, plannedNut(in.layout, at.size()));
     Finding f;
     if (!planned) {
         f = finding(kRule, "scale", Verdict::Unknown,
@@ -84,13 +84,14 @@ std::vector<Remedy> propose(const CheckInput& in, const Finding&)
 {
     std::vector<Remedy> out;
     const auto proposeFor = [&](const Plan& plan, const Layout& layout, const Remedy& first) {
-        const auto fit =
-            fitSaddle(stringsAtSaddle(plan, layout, playedStrings(plan, layout)), Compensation::Saddle);
+        const auto fit = fitSaddle(stringsAtSaddle(plan, layout, playedStrings(plan, layout),
+                                                   strungHeights(plan, layout, neckBow(plan, layout))),
+                                   Compensation::Saddle, FitMethod::Exact, layout.nutX - layout.nutEdgeX);
         if (fit) addPlaces(*fit, first, out);
     };
     proposeFor(in.plan, in.layout, {});
     // Strings that stand too high are stretched too much: then the bridge comes first.
-    const double needed = std::round(10 * heightChain(in.plan, in.layout).bridgeNeeded) / 10;
+    const double needed = std::round(10 * strungHeights(in.plan, in.layout, in.bow()).bridgeNeeded) / 10;
     if (needed > 0 && std::abs(needed - in.plan.bridge.height) > kNothing) {
         Plan lower = in.plan;
         lower.art.clear();

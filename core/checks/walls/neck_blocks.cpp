@@ -15,7 +15,8 @@ std::optional<double> airBeside(const Layout& l, const BlockLayout& block, doubl
 {
     const Bounds b = bounds(block.outline);
     if (b.empty() || b.maxX < l.headEndX || b.minX > l.tailEndX) return std::nullopt;
-    if (block.z.low >= l.neckZ.high || block.z.high <= l.neckZ.low) return std::nullopt;
+    const auto [fall, rise] = std::minmax({l.neckRise(b.minX), l.neckRise(b.maxX)});
+    if (block.z.low >= l.neckZ.high + rise || block.z.high <= l.neckZ.low + fall) return std::nullopt;
     return std::max(b.minY - (l.neckY + neckWidth / 2), l.neckY - neckWidth / 2 - b.maxY);
 }
 

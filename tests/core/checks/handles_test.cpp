@@ -23,6 +23,7 @@ Plan fullPlan()
     plan.holes = {{HoleKind::Circle, 80, -60, 25, 0, 0}};
     plan.blocks = {{BoxWall::BassSide, 150, 60, 12, 12}, {BoxWall::TailEnd, 70, 40, 12, 12}};
     plan.fretboard.end = FretboardEnd::OverLid;
+    plan.relief.depth = 10;  // to be dragged up as well as down
     return plan;
 }
 

@@ -121,7 +121,7 @@ TEST(TemplateSheets, ANotchIsOpenAtTheTopAndMeasuredFromThere)
         EXPECT_EQ(outline.front().points.back(), opening.front().points.back());
         EXPECT_TRUE(
             says(sheet, head ? "Head-end wall, outside face seen" : "Tail-end wall, outside face seen"));
-        EXPECT_TRUE(says(sheet, "Notch: saw inside the line, leave the line"));
+        EXPECT_TRUE(says(sheet, "Notch: saw inside the inner line, leave the line"));
         EXPECT_TRUE(says(sheet, "eye protection"));
     }
 }

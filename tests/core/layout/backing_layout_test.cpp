@@ -40,6 +40,7 @@ TEST(BackingLayout, KeepsOffNeckBlocksWallsAndBridge)
     Plan plan = backed();
     plan.art[0].y = 0;
     plan.art[0].scale = 4;
+    plan.relief.cut = false;
     plan.blocks = {WallBlock{BoxWall::TrebleSide, 130, 80, 20, 15}};
     plan.backing.room = 2;
     const Layout l = derive(plan);
@@ -64,6 +65,7 @@ TEST(BackingLayout, PassesOverANeckThatStandsLowEnough)
 {
     Plan plan = backed();
     plan.art[0].y = 0;
+    plan.relief.cut = false;
     const double needed = derive(plan).backing.thickness + plan.backing.room;
     plan.neck.top = -needed - 0.1;
     EXPECT_TRUE(derive(plan).backing.overNeck);

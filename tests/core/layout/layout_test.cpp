@@ -50,9 +50,9 @@ TEST(Layout, StationsOfTheFreshPlan)
     std::vector<std::string> ids;
     for (const Station& s : layout.stations)
         ids.push_back(s.id);
-    EXPECT_THAT(
-        ids, ElementsAre("head-end", "nut", "head-wall", "fretboard-end", "head-wall-inside", "bridge-front",
-                         "saddle", "bridge-back", "tail-wall-inside", "tail-wall", "tail-end"));
+    EXPECT_THAT(ids, ElementsAre("head-end", "nut", "head-wall", "fretboard-end", "head-wall-inside",
+                                 "relief-head", "pad-front", "bridge-front", "saddle", "bridge-back",
+                                 "pad-back", "relief-tail", "tail-wall-inside", "tail-wall", "tail-end"));
 }
 
 TEST(Layout, HeightsUnderALidLaidOn)
@@ -63,7 +63,7 @@ TEST(Layout, HeightsUnderALidLaidOn)
     expectSpan(layout.base, -67, -63);
     expectSpan(layout.neckZ, -28, -3);
     expectSpan(layout.fretboardZ, -3, 3);
-    expectSpan(layout.bridgeZ, 0, 8);
+    expectSpan(layout.bridgeZ, 0, 7);
     EXPECT_EQ(layout.seatDepth, 0);
     for (const EndWallLayout* wall : {&layout.headWall, &layout.tailWall}) {
         EXPECT_TRUE(wall->crossed);

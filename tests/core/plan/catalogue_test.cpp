@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <limits>
 #include <regex>
 #include <set>
@@ -28,6 +29,11 @@ Plan fullPlan()
     plan.stringSet.resize(kMostPieces);
     plan.blocks.resize(kMostPieces);
     plan.backingLayers.resize(kMostPieces);
+    plan.hollows.resize(kMostPieces);
+    plan.bars.resize(kMostPieces);
+    plan.wiring.resize(kMostPieces);
+    plan.stock.resize(kMostPieces);
+    plan.accepted.resize(kMostPieces);
     return plan;
 }
 
@@ -228,7 +234,9 @@ TEST(Catalogue, RefusesWhatLiesOutsideAndNamesKeyAndRange)
             }
             for (const double none : {std::nan(""), std::numeric_limits<double>::infinity()})
                 EXPECT_EQ(set(plan, ref, none).ok(), false);
-            EXPECT_EQ(set(plan, ref, p.least + 0.5).ok(), !whole(p));
+            // Halfway to the next whole number, or within a range that is narrower than that.
+            const double between = whole(p) ? 0.5 : std::min(0.5, (p.most - p.least) / 2);
+            EXPECT_EQ(set(plan, ref, p.least + between).ok(), !whole(p));
             const auto text = set(plan, ref, std::string("7"));
             ASSERT_FALSE(text.ok());
             EXPECT_EQ(text.error().where, ref.key());
@@ -336,6 +344,11 @@ TEST(Catalogue, DefaultsAreThoseOfAFreshPlan)
     plan.holes.resize(1);
     plan.fixings.resize(1);
     plan.backingLayers.resize(1);
+    plan.hollows.resize(1);
+    plan.bars.resize(1);
+    plan.wiring.resize(1);
+    plan.stock.resize(1);
+    plan.accepted.resize(1);
     for (const Parameter& p : catalogue())
         if (!listCount(p) && partOf(p) != "art" && partOf(p) != "block") {
             EXPECT_EQ(defaultValue(p), get(plan, {&p, 0})) << p.key;

@@ -57,6 +57,8 @@ double halfStep(const Parameter& p, const UnitStyle& style)
             return (style.unit == LengthUnit::Millimetre ? 0.00005 : 0.000127) + 1e-9;
         case Quantity::Pitch:
             return 0.0005 + 1e-9;
+        case Quantity::Mass:  // 0.01 g, 0.001 oz
+            return (style.unit == LengthUnit::Millimetre ? 0.000005 : 0.0000142) + 1e-9;
         default:
             return 0;
     }
@@ -124,6 +126,21 @@ TEST(ValueText, LengthsFollowTheUnit)
     EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "25 1/2 in", kMillimetres)), 647.7);
     EXPECT_EQ(formatValue(p, 647.7, kFractions), "25 1/2 in");
     EXPECT_EQ(formatValue(p, 647.75, kComma), "\u2248 647,8 mm");
+}
+
+// The avoirdupois ounce is 28.349523125 g exactly (international pound of 1959).
+TEST(ValueText, MassesAreInGramsOrOunces)
+{
+    const Parameter& p = row("tuners.mass");
+    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "28", kMillimetres)), 0.028);
+    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "0.03 kg", kMillimetres)), 0.03);
+    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "1", kInches)), 0.028349523125);
+    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "1 lb", kMillimetres)), 0.45359237);
+    EXPECT_EQ(formatValue(p, 0.028, kMillimetres), "28 g");
+    EXPECT_EQ(formatValue(p, 0.028349523125, kInches), "1 oz");
+    const auto refused = parseValue(p, "28 mm", kMillimetres);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_THAT(refused.error().mend, HasSubstr("oz"));
 }
 
 TEST(ValueText, AnglesCountsAndTextsHaveTheirOwnWriting)

@@ -248,20 +248,21 @@ Plan frozenPlan()
     plan.sheet = {
         "Cedar box",           "A. Maker", "Oak lid,\n\"first try\" \u2300 3 mm", PlanUnit::InchFraction, 32,
         Projection::ThirdAngle};
-    plan.box = {BoxShape::Outline, 301.5, 190, 12, 58, 7, 6.5, 3.2, nullptr};
+    plan.box = {BoxShape::Outline,    301.5,  190, 12, 58, 7, 6.5, 3.2, "spanish-cedar",
+                BaseFastening::Glued, nullptr};
     plan.box.outline = std::make_shared<FreeOutline>(
         FreeOutline{{{0, 0}, {300, -20.25}, {310, 90}, {0.1, 100}}, "pear.svg"});
-    plan.lid = {2.8, LidSeat::LetIn, 8};
+    plan.lid = {2.8, LidSeat::LetIn, LidFastening::Glued, 8};
     plan.holes = {{HoleKind::Circle, 70, -50, 22.5, 60, 0}, {HoleKind::Slot, 75, 50, 8, 44, -12.5}};
-    plan.neck = {900, 40, 22, -6.35, 2.8, 140, 30};
+    plan.neck = {900, 40, 22, -6.35, 2.8, 0, 140, 30};
     plan.headOpening = {true, -6.3, 40.6, 24, 1.5};
     plan.tailOpening = {false, 0, 39, 26, 0};
     plan.fretboard = {460, 5.5, 37, 44, FretboardEnd::OverLid, 62};
-    plan.scale = {622.3, ScaleHold::BothAsMeasured, 395, 0, 82};
+    plan.scale = {622.3, ScaleHold::BothAsMeasured, 395, 0, 0, 82};
     plan.strings.spreadAtNut = 24;
     plan.strings.spreadAtSaddle = 38;
     plan.stringSet.resize(3);
-    plan.bridge = {80, 14, 10.5, 2.5, 2};
+    plan.bridge = {80, 14, 10.5, 2.5, "sugar-maple", 2};
     plan.cornerBlocks = {false, 20, 22, 40};
     plan.blocks = {{BoxWall::HeadEnd, -30, 44, 10, 20}, {BoxWall::TrebleSide, 150, 90, 12, 14}};
     plan.shop = {1.6, 0.15};
