@@ -38,7 +38,7 @@ constexpr ActionEntry kActions[] = {
     {Command::Redo, "redo", QT_TRANSLATE_NOOP("Actions", "&Redo"),
      QT_TRANSLATE_NOOP("Actions", "Do again what was taken back"), "act_redo", QKeySequence::Redo, "Ctrl+Shift+Z"},
     {Command::DeletePart, "delete-part", QT_TRANSLATE_NOOP("Actions", "&Delete part"),
-     QT_TRANSLATE_NOOP("Actions", "Take the selected artwork, hole or block out of the plan"), "act_delete_part",
+     QT_TRANSLATE_NOOP("Actions", "Take the selected artwork, hole, block, bar or other piece out of the plan"), "act_delete_part",
      QKeySequence::Delete, "Del"},
     {Command::PaintUses, "paint-uses", QT_TRANSLATE_NOOP("Actions", "Uses of the &paints..."),
      QT_TRANSLATE_NOOP("Actions", "Say for each colour of the selected artwork whether it is cut, engraved or left"),
@@ -100,6 +100,13 @@ constexpr ActionEntry kActions[] = {
     {Command::AddBacking, "add-backing", QT_TRANSLATE_NOOP("Actions", "Add bac&king"),
      QT_TRANSLATE_NOOP("Actions", "Add a layer of wire cloth, perforated sheet or thin panel under the artwork"),
      "act_add_backing", kNone, "Ctrl+Shift+K"},
+    {Command::AddHollow, "add-hollow", QT_TRANSLATE_NOOP("Actions", "Add h&ollow"),
+     QT_TRANSLATE_NOOP("Actions", "Lower the stick's top in one more place under the lid"), "act_add_hollow", kNone, "Ctrl+Shift+G"},
+    {Command::AddBar, "add-bar", QT_TRANSLATE_NOOP("Actions", "Add ba&r"),
+     QT_TRANSLATE_NOOP("Actions", "Add a bar that is glued to the lid's underside"), "act_add_bar", kNone, "Ctrl+Shift+R"},
+    {Command::AddWiring, "add-wiring", QT_TRANSLATE_NOOP("Actions", "Add part of the &wiring..."),
+     QT_TRANSLATE_NOOP("Actions", "Add a pickup, a volume pot or an output socket with the sizes that are ordinary for it"),
+     "act_add_wiring", kNone, "Ctrl+Shift+W"},
 
     {Command::KeysPage, "keys-page", QT_TRANSLATE_NOOP("Actions", "&Keys"),
      QT_TRANSLATE_NOOP("Actions", "Show every command and its keys"), "act_keys_page", QKeySequence::HelpContents, "F1"},
@@ -119,7 +126,7 @@ const MenuItem kView[] = {Command::FitAll, Command::FitTop, Command::FitSection,
                           K::Separator, Command::PartsSide, Command::FindingsSide, Command::ThinPlaces, Command::Studies,
                           Command::FirstSteps, Command::NextRegion};
 const MenuItem kAdd[] = {Command::AddArtwork, Command::AddTie, Command::AddHole, Command::AddSlot, Command::AddFixing,
-                         Command::AddBlock, Command::AddBacking};
+                         Command::AddBlock, Command::AddBacking, Command::AddHollow, Command::AddBar, Command::AddWiring};
 const MenuItem kHelp[] = {Command::KeysPage, Command::WhatsThis, K::Separator, Command::About};
 
 const MenuEntry kMenus[] = {

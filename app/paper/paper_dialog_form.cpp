@@ -83,8 +83,7 @@ void PaperForm::buildTemplates(QDialog& dialog, QVBoxLayout& side)
 {
     auto* box = new QGroupBox(tr("Templates"), &dialog);
     auto* column = new QVBoxLayout(box);
-    for (const TemplateKind kind :
-         {TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall, TemplateKind::Backing}) {
+    for (const TemplateKind kind : kTemplateKinds) {
         auto* check = new QCheckBox(templateLabel(kind), box);
         check->setToolTip(tr("Whether this template is printed."));
         column->addWidget(check);

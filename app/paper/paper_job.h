@@ -4,6 +4,7 @@
 
 #include <QString>
 
+#include <iterator>
 #include <vector>
 
 namespace lidwright {
@@ -12,9 +13,9 @@ enum class PaperSize { A4, Letter, A3, Tabloid, Roll };
 
 /// What is to be printed and how.
 struct PaperJob {
-    /// The backing's is left out by itself where the plan has none and others are asked for.
-    std::vector<TemplateKind> templates{TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall,
-                                        TemplateKind::Backing};
+    /// Those that the plan has nothing for (backing, drilled side walls, wiring) are left out by themselves
+    /// where others are asked for.
+    std::vector<TemplateKind> templates{std::begin(kTemplateKinds), std::end(kTemplateKinds)};
     PaperSize size = PaperSize::A4;
     double margin = 10;      ///< mm kept free on all sides
     double overlap = 15;     ///< mm shared by neighbouring tiles

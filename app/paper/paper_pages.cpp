@@ -202,6 +202,12 @@ QString templateLabel(TemplateKind kind)
             return PaperText::tr("Head-end wall");
         case TemplateKind::TailWall:
             return PaperText::tr("Tail-end wall");
+        case TemplateKind::BassWall:
+            return PaperText::tr("Bass side wall");
+        case TemplateKind::TrebleWall:
+            return PaperText::tr("Treble side wall");
+        case TemplateKind::Wiring:
+            return PaperText::tr("Wiring");
         case TemplateKind::Backing:
             break;
     }
@@ -222,8 +228,14 @@ Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
     PaperPages all;
     // The cover is composed last, when all is counted, but stands first.
     if (!roll) all.pages.emplace_back();
+    const std::vector<TemplateKind> had = templatesOf(plan);
+    const auto has = [&had](TemplateKind kind) {
+        return std::find(had.begin(), had.end(), kind) != had.end();
+    };
+    // Asked for nothing that the plan has, the sheets themselves say that there is nothing.
+    const bool some = std::any_of(job.templates.begin(), job.templates.end(), has);
     for (const TemplateKind kind : job.templates) {
-        if (kind == TemplateKind::Backing && plan.backingLayers.empty() && job.templates.size() > 1) continue;
+        if (some && !has(kind)) continue;
         const auto drawing = std::make_shared<const Sheet>(templateSheet(plan, layout, kind, style));
         TemplatePages one;
         one.kind = kind;

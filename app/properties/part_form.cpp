@@ -148,9 +148,11 @@ void PartForm::addButtons()
     if (!isListPart(word)) return;
     if (m_part == word) {
         const bool fromFile = word == QLatin1String("art");
+        const QString text = fromFile                          ? tr("Add artwork...")
+                             : word == QLatin1String("wiring") ? tr("Add a part of the wiring...")
+                                                               : tr("Add a %1").arg(name.toLower());
         QPushButton* add =
-            button(fromFile ? tr("Add artwork...") : tr("Add a %1").arg(name.toLower()),
-                   fromFile ? tr("Bring in artwork from an SVG file") : tr("Add one more to the plan"));
+            button(text, fromFile ? tr("Bring in artwork from an SVG file") : tr("Add one more to the plan"));
         connect(add, &QPushButton::clicked, this, [this, word] { Q_EMIT addWanted(word); });
         return;
     }

@@ -21,6 +21,8 @@ constexpr Home kHomes[] = {{"nut", "scale"},
                            {"head-wall", "head-opening"},
                            {"tail-wall", "tail-opening"},
                            {"sound-hole", "lid"},
+                           {"air", "lid"},
+                           {"weight", "sheet"},
                            {"backing", "backing-fit"}};
 
 std::string withDashes(std::string text)

@@ -28,17 +28,20 @@ PartsPanel::PartsPanel(PlanDocument& document, QWidget* parent)
 {
     auto* addButton = new QPushButton(tr("Add"));
     addButton->setAccessibleName(tr("Add a part"));
-    addButton->setToolTip(tr("Add artwork, a tie, a hole, a block or a layer of backing"));
+    addButton->setToolTip(
+        tr("Add artwork, a tie, a hole, a block, a bar, a part of the wiring or a layer of backing"));
     auto* menu = new QMenu(addButton);
     for (const PartInfo& part : parts()) {
         if (!part.list) continue;
         const QString word = QString::fromLatin1(part.key);
-        const QString label =
-            word == QLatin1String("art") ? tr("%1...").arg(shown(part.label)) : shown(part.label);
+        const QString label = word == QLatin1String("art") || word == QLatin1String("wiring")
+                                  ? tr("%1...").arg(shown(part.label))
+                                  : shown(part.label);
         menu->addAction(label, this, [this, word] { add(word); });
     }
     addButton->setMenu(menu);
-    m_remove->setToolTip(tr("Take the selected artwork, tie, hole, block or layer out of the plan"));
+    m_remove->setToolTip(
+        tr("Take the selected artwork, tie, hole, block, bar or other piece out of the plan"));
     for (QPushButton* button : {addButton, m_remove})
         button->setAutoDefault(false);
 
@@ -94,6 +97,10 @@ void PartsPanel::add(const QString& word)
         Q_EMIT addArtworkWanted();
         return;
     }
+    if (word == QLatin1String("wiring")) {
+        Q_EMIT addWiringWanted();
+        return;
+    }
     commitPending();
     const Plan& plan = m_document.plan();
     const std::optional<Plan> next = word == QLatin1String("hole")     ? withHole(plan, HoleKind::Circle)
@@ -101,8 +108,12 @@ void PartsPanel::add(const QString& word)
                                      : word == QLatin1String("fixing") ? withFixing(plan)
                                      : word == QLatin1String("tie")
                                          ? withTie(plan, m_document.layout(), m_document.selectedPart())
-                                     : word == QLatin1String("backing") ? withBackingLayer(plan)
-                                                                        : withBlock(plan);
+                                     : word == QLatin1String("hollow")   ? withHollow(plan)
+                                     : word == QLatin1String("bar")      ? withBar(plan, m_document.layout())
+                                     : word == QLatin1String("backing")  ? withBackingLayer(plan)
+                                     : word == QLatin1String("stock")    ? withStock(plan)
+                                     : word == QLatin1String("accepted") ? withAcceptance(plan)
+                                                                         : withBlock(plan);
     if (!next) return;
     m_document.replace(*next, tr("Add %1").arg(partLabel(plan, word).toLower()));
     m_document.select(memberKey(word, memberCount(m_document.plan(), word) - 1));

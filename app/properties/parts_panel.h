@@ -25,6 +25,8 @@ public:
 
 Q_SIGNALS:
     void addArtworkWanted();
+    /// One more part of the wiring is asked for; its kind is still to be chosen.
+    void addWiringWanted();
     void boxOutlineWanted();
     /// The table of the selected artwork's paints and their uses is asked for.
     void paintUsesWanted();

@@ -1,5 +1,6 @@
 #include "app/text/texts.h"
 
+#include "core/layout/inside_parts.h"
 #include "core/plan/catalogue.h"
 
 #include <QCoreApplication>
@@ -118,7 +119,12 @@ QString partLabel(const Plan& plan, const QString& partKey)
             const std::string& own = plan.art[static_cast<std::size_t>(key.number - 1)].name;
             if (!own.empty() && own != fresh.name) return QString::fromStdString(own);
         }
-        return QCoreApplication::translate("Texts", "%1 %2").arg(label).arg(key.number);
+        // Of the wiring's parts the kind says more than that they are wiring.
+        const bool device =
+            key.word == QLatin1String("wiring") && key.number <= static_cast<int>(plan.wiring.size());
+        const QString name =
+            device ? shown(deviceName(plan.wiring[static_cast<std::size_t>(key.number - 1)].kind)) : label;
+        return QCoreApplication::translate("Texts", "%1 %2").arg(name).arg(key.number);
     }
     return withCapital(key.word);
 }

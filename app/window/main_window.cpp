@@ -75,6 +75,7 @@ MainWindow::MainWindow(Settings& settings, const QString& recoveryFolder)
     wireCutting();
     wireStudies();
     wireStrings();
+    wireInside();
     wireSide(*m_partsSide, Command::PartsSide, kPartsFolded, 0);
     wireSide(*m_findingsSide, Command::FindingsSide, kFindingsFolded, 2);
     showTitle();

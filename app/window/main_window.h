@@ -61,6 +61,8 @@ public:
     std::function<std::optional<BackingLayer>()> askForLayer;
     /// The same for an ordinary tuning; null to go back.
     std::function<const Tuning*()> askForTuning;
+    /// The same for the kind of a new part of the wiring; nothing to go back.
+    std::function<std::optional<DeviceKind>()> askForDevice;
     PathQuestions& questions() { return m_questions; }
 
 protected:
@@ -79,6 +81,7 @@ private:
     void wireStudies();
     void openBelow(QDockWidget& dock, int height);
     void wireStrings();
+    void wireInside();
     void wireHelp();
     void wireViews();
     void wireSide(FoldingSide& side, Command command, const Setting<bool>& setting, int splitterIndex);

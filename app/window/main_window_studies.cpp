@@ -44,6 +44,7 @@ void MainWindow::wireStudies()
     });
     connect(dock, &QDockWidget::visibilityChanged, action, &QAction::setChecked);
     connect(m_studies, &StudyPanel::placesWanted, m_board, &BoardWidget::showPlacesClose);
+    connect(m_studies, &StudyPanel::pictureWanted, m_board, &BoardWidget::showPicture);
     connect(m_studies, &StudyPanel::told, this,
             [this](const QString& message) { m_notices->show(message, QStringLiteral("studies")); });
 }

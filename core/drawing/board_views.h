@@ -21,6 +21,9 @@ void drawEndView(ViewPen& pen, const ViewInput& in, bool head);
 void drawStationDimensions(ViewPen& pen, const ViewInput& in);
 /// The dimensions of the part that is selected, as far as they are not shown anyway.
 void drawSelectedDimensions(ViewPen& pen, const ViewInput& in);
+/// From the head-end wall's outer face and from the box's centre line to a place on the lid.
+void drawPlaceDimensions(ViewPen& pen, const std::string& part, Point at, const std::string& keyX,
+                         const std::string& keyY);
 
 /// Tuners, strings' ways and the head's edges, one function for each view; the neck is drawn before.
 void drawHeadTop(ViewPen& pen, const ViewInput& in);

@@ -2,6 +2,7 @@
 
 #include "core/drawing/cut_lines.h"
 #include "core/drawing/ring_nesting.h"
+#include "core/layout/wiring_openings.h"
 
 namespace lidwright {
 namespace {
@@ -42,8 +43,17 @@ public:
     Collector(const Plan& plan, const Layout& layout, const CutJob& job)
         : m_plan(plan), m_layout(layout), m_job(job), m_edge(layout.lidOutline)
     {
-        for (const Ring& hole : layout.holes)
-            m_holeTrees.emplace_back(std::vector<Ring>{hole});
+        for (std::size_t i = 0; i < layout.holes.size(); ++i) {
+            const bool circle = i < plan.holes.size() && plan.holes[i].kind == HoleKind::Circle;
+            m_holes.push_back({{},
+                               circle ? Point{plan.holes[i].x, plan.holes[i].y} : Point{},
+                               circle ? plan.holes[i].width / 2 : 0,
+                               layout.holes[i]});
+        }
+        for (WiringOpening& opening : wiringOpenings(plan, layout))
+            m_holes.push_back(std::move(opening));
+        for (const WiringOpening& hole : m_holes)
+            m_holeTrees.emplace_back(std::vector<Ring>{hole.outline});
     }
 
     CutOpenings collect()
@@ -61,6 +71,7 @@ private:
     const Layout& m_layout;
     const CutJob& m_job;
     LidEdge m_edge;
+    std::vector<WiringOpening> m_holes;  ///< sound holes and those for wiring
     std::vector<SegmentTree> m_holeTrees;
     std::vector<Region> m_parts;
     CutOpenings m_out;
@@ -90,16 +101,13 @@ private:
 
     void addHoles()
     {
-        for (std::size_t i = 0; i < m_layout.holes.size(); ++i) {
-            const Ring& ring = m_layout.holes[i];
-            if (ring.size() < 3) continue;
-            const bool circle = i < m_plan.holes.size() && m_plan.holes[i].kind == HoleKind::Circle;
-            const Point centre = circle ? Point{m_plan.holes[i].x, m_plan.holes[i].y} : Point{};
-            const double radius = circle ? m_plan.holes[i].width / 2 : 0;
-            if (circle && alone(i, centre, radius))
-                m_out.circles.push_back({centre, radius});
+        for (std::size_t i = 0; i < m_holes.size(); ++i) {
+            const WiringOpening& hole = m_holes[i];
+            if (hole.outline.size() < 3) continue;
+            if (hole.radius > 0 && alone(i, hole.at, hole.radius))
+                m_out.circles.push_back({hole.at, hole.radius});
             else
-                m_parts.push_back(fill({ring}, FillRule::NonZero));
+                m_parts.push_back(fill({hole.outline}, FillRule::NonZero));
         }
     }
 

@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/inside_views.h"
 
 #include <algorithm>
 
@@ -56,15 +57,18 @@ void drawNeckEnd(ViewPen& pen, const ViewInput& in, bool head)
     const Layout& l = in.layout;
     const double half = in.plan.neck.width / 2;
     // At the head's end its own end grain stands before the stick's.
-    pen.area("neck", "neck", upright(l.neckY - half, l.neckY + half, l.neckZ),
+    // A tilted stick shows its end where it comes out.
+    const double rise = l.neckRise(head ? l.nutEdgeX : l.tailEndX);
+    const auto lifted = [&](Span z) { return Span{z.low + rise, z.high + rise}; };
+    pen.area("neck", "neck", upright(l.neckY - half, l.neckY + half, lifted(l.neckZ)),
              head ? FillKind::Wood : FillKind::WoodEnd, LineKind::Visible);
     if (head) drawHeadEnd(pen, in);
     if (!head || l.fretboardOutline.empty()) return;
     const Bounds board = bounds(l.fretboardOutline);
-    pen.area("fretboard", "fretboard", upright(board.minY, board.maxY, l.fretboardZ), FillKind::Fretboard,
-             LineKind::Visible);
+    pen.area("fretboard", "fretboard", upright(board.minY, board.maxY, lifted(l.fretboardZ)),
+             FillKind::Fretboard, LineKind::Visible);
     const double nut = in.plan.fretboard.widthAtNut / 2;
-    pen.area("scale", "strings", upright(l.neckY - nut, l.neckY + nut, {l.neckZ.high, nutTop(l)}),
+    pen.area("scale", "strings", upright(l.neckY - nut, l.neckY + nut, lifted({l.neckZ.high, nutTop(l)})),
              FillKind::Bridge, LineKind::Visible);
 }
 
@@ -110,6 +114,7 @@ void drawEndView(ViewPen& pen, const ViewInput& in, bool head)
     }
     drawHidden(pen, in, wall, head);
     drawNeckEnd(pen, in, head);
+    drawInsideEnd(pen, in, head);
 
     const Bounds now = pen.extent();
     const double over = pen.paper(kCentreOverrun);

@@ -131,7 +131,8 @@ void drawHeadEnd(ViewPen& pen, const ViewInput& in)
     const HeadLayout& head = l.head;
     const double y0 = l.neckY - head.width / 2, y1 = l.neckY + head.width / 2;
     const auto upright = [&](double low, double high) {
-        return Ring{{y0, low}, {y1, low}, {y1, high}, {y0, high}};
+        const double rise = l.neckRise(l.headEndX);
+        return Ring{{y0, low + rise}, {y1, low + rise}, {y1, high + rise}, {y0, high + rise}};
     };
     const double top = head.upper.back().y, back = head.lower.front().y;
     // The face of a head that leans back is seen foreshortened over its end.

@@ -1,6 +1,7 @@
 #include "core/drawing/ring_split.h"
 #include "core/drawing/sheet_furniture.h"
 #include "core/drawing/template_parts.h"
+#include "core/layout/wiring_openings.h"
 
 #include <algorithm>
 
@@ -39,6 +40,8 @@ void drawCuts(ViewPen& pen, const ViewInput& in)
         pen.outline("hole." + std::to_string(i + 1), "holes", l.holes[i], LineKind::Cut);
     for (std::size_t i = 0; i < l.fixings.size(); ++i)
         pen.outline("fixing." + std::to_string(i + 1), "fixings", l.fixings[i], LineKind::Cut);
+    for (const WiringOpening& opening : wiringOpenings(in.plan, l))
+        pen.outline(opening.part, "wiring", opening.outline, LineKind::Cut);
     pen.outline("lid", "outline", l.lidOutline, LineKind::Cut);
 }
 
@@ -50,6 +53,8 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
     const SplitLine neck = splitByRing(l.neckOutline, l.lidOutline);
     for (const Polyline& line : neck.inside)
         pen.line("neck", "hidden", line, LineKind::Hidden);
+    for (const BarLayout& bar : l.bars)
+        pen.outline(bar.part, "hidden", bar.outline, LineKind::Hidden);
     pen.outline("bridge", "bridge", l.bridgeOutline, LineKind::Phantom);
     pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Centre);
     pen.line("lid", "centre", {{lid.minX - 4, 0}, {lid.maxX + 4, 0}}, LineKind::Centre);
@@ -63,6 +68,8 @@ void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
         cross("hole." + std::to_string(i + 1), {in.plan.holes[i].x, in.plan.holes[i].y});
     for (std::size_t i = 0; i < in.plan.fixings.size(); ++i)
         cross("fixing." + std::to_string(i + 1), {in.plan.fixings[i].x, in.plan.fixings[i].y});
+    for (const WiringOpening& opening : wiringOpenings(in.plan, l))
+        cross(opening.part, opening.at);
     const bool rectangle = in.plan.box.shape == BoxShape::Rectangle;
     const Point edge = farthest(l.lidOutline, {0, 1}, {1, 0});
     const double inset = std::max(in.plan.lid.edgeMargin / 2, 3.0);
@@ -130,11 +137,14 @@ std::vector<NoteLine> notes(const ViewInput& in)
     if (!l.fixings.empty())
         out.push_back(
             {"Small round holes with a cross: drill for screws and pins; back the wood, clamp it.", 2.5});
+    if (!wiringOpenings(in.plan, l).empty())
+        out.push_back(
+            {"Holes for wiring: try the part in scrap first, then drill; a pickup's opening is sawn.", 2.5});
     if (engraved) out.push_back({"Hatched: engraved, not cut through.", 2.5});
     out.push_back(
-        {"Broken lines are not cut: dashed, the neck underneath; double-dotted, bridge and edge margin; "
-         "dotted, "
-         "centre and saddle line.",
+        {"Broken lines are not cut: dashed, what lies underneath (neck, bars); double-dotted, bridge and "
+         "edge "
+         "margin; dotted, centre and saddle line.",
          2.5});
     out.push_back(
         {"Laser or scroll saw: ventilation, eye protection; follow the maker's instructions and local rules.",

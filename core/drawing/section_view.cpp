@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/inside_views.h"
 #include "core/drawing/lettering.h"
 #include "core/drawing/ring_split.h"
 #include "core/solvers/neck_bow.h"
@@ -37,6 +38,11 @@ void drawEndWall(ViewPen& pen, const Layout& l, const EndWallLayout& wall)
 std::vector<std::pair<double, double>> gapsInLid(const Layout& l)
 {
     auto gaps = stretchesAtY(l.holes, l.neckY);
+    for (const DeviceLayout& device : l.devices) {
+        if (device.onWall || device.diameter <= 0) continue;
+        const auto own = stretchesAtY({circleRing(device.hole, device.diameter / 2)}, l.neckY);
+        gaps.insert(gaps.end(), own.begin(), own.end());
+    }
     for (const PlacedArtPtr& art : l.art) {
         if (!art || l.neckY < art->bounds.minY || l.neckY > art->bounds.maxY) continue;
         std::vector<double> crossings;
@@ -61,19 +67,16 @@ void drawLid(ViewPen& pen, const Layout& l)
     }
 }
 
-/// The stick in one piece: thinned or angled at the head, lower where the lid's seat is cut into it.
-Ring neckProfile(const Layout& l)
+/// The stick in one piece in its own heights: thinned or angled at the head, lower where the lid's seat and
+/// the relief are cut into it.
+Ring neckProfile(const ViewInput& in)
 {
-    const double low = l.neckZ.low;
-    const double high = l.neckZ.high;
+    const Layout& l = in.layout;
     Ring ring = l.head.lower;
-    ring.insert(ring.end(), {{l.tailEndX, low}, {l.tailEndX, high}});
-    const double from = std::max(l.seatFrom, l.headEndX);
-    const double to = std::min(l.seatTo, l.tailEndX);
-    if (l.seatDepth > 0 && to > from) {
-        const double seat = high - l.seatDepth;
-        ring.insert(ring.end(), {{to, high}, {to, seat}, {from, seat}, {from, high}});
-    }
+    ring.push_back({l.tailEndX, l.neckZ.low});
+    std::vector<Point> top = stickTopProfile(in.plan, l, l.nutX, l.tailEndX);
+    for (auto p = top.rbegin(); p != top.rend(); ++p)
+        ring.push_back({p->x, p->y - l.neckRise(p->x)});
     ring.insert(ring.end(), l.head.upper.begin(), l.head.upper.end());
     return ring;
 }
@@ -81,8 +84,9 @@ Ring neckProfile(const Layout& l)
 void drawStringing(ViewPen& pen, const ViewInput& in)
 {
     const Layout& l = in.layout;
+    pen.lean(l.neckSlope, l.headWall.outerX);
     if (!l.fretboardOutline.empty())
-        pen.area("fretboard", "fretboard", upright(l.nutX, l.fretboardEndX, l.fretboardZ),
+        pen.area("fretboard", "fretboard", upright(l.nutEdgeX, l.fretboardEndX, l.fretboardZ),
                  FillKind::Fretboard, LineKind::Visible);
     if (in.plan.frets.kind == FretKind::Wire) {
         const double half = in.plan.frets.crownWidth / 2;
@@ -92,13 +96,16 @@ void drawStringing(ViewPen& pen, const ViewInput& in)
                              {l.fretboardZ.high, l.fretboardZ.high + in.plan.frets.crownHeight}),
                      FillKind::Bridge, LineKind::Narrow);
     }
-    pen.area("scale", "strings", upright(l.nutX - kNutDrawn, l.nutX, {l.neckZ.high, nutTop(l)}),
+    pen.area("scale", "strings", upright(l.nutEdgeX - kNutDrawn, l.nutEdgeX, {l.neckZ.high, nutTop(l)}),
              FillKind::Bridge, LineKind::Visible);
+    pen.lean(0, 0);
     // The cut through the bridge on the neck's centre line.
     for (const auto& [from, to] : stretchesAtY({l.bridgeOutline}, l.neckY))
         pen.area("bridge", "bridge", upright(from, to, l.bridgeZ), FillKind::Bridge, LineKind::Visible);
     pen.line("bridge", "bridge", {{l.saddleX, l.bridgeZ.low}, {l.saddleX, l.bridgeZ.high}}, LineKind::Centre);
-    pen.line("strings", "strings", {{l.nutX, l.head.nutZ}, {l.saddleX, l.bridgeZ.high}}, LineKind::Narrow);
+    pen.line("strings", "strings",
+             {{l.nutEdgeX, l.head.nutZ + l.neckRise(l.nutEdgeX)}, {l.saddleX, l.bridgeZ.high}},
+             LineKind::Narrow);
     // Behind the saddle to where they are held; all of them in one line.
     const std::vector<Point3> way = stringWay(in.plan, l, 0).points;
     pen.line("anchor", "strings", {{l.saddleX, l.bridgeZ.high}, {way.back().x, way.back().z}},
@@ -119,10 +126,12 @@ void drawHeights(ViewPen& pen, const ViewInput& in)
     pen.add(right);
 
     DimensionRows left(Side::Left, now.minX, pen.paper());
-    pen.row(left, "neck", {l.headEndX, l.neckZ.low}, {l.headEndX, l.neckZ.high}, "neck.thickness");
+    const double headRise = l.neckRise(l.headEndX), nutRise = l.neckRise(l.nutX);
+    pen.row(left, "neck", {l.headEndX, l.neckZ.low + headRise}, {l.headEndX, l.neckZ.high + headRise},
+            "neck.thickness");
     if (!l.fretboardOutline.empty())
-        pen.row(left, "fretboard", {l.nutX - kNutDrawn, l.fretboardZ.low},
-                {l.nutX - kNutDrawn, l.fretboardZ.high}, "fretboard.thickness");
+        pen.row(left, "fretboard", {l.nutX - kNutDrawn, l.fretboardZ.low + nutRise},
+                {l.nutX - kNutDrawn, l.fretboardZ.high + nutRise}, "fretboard.thickness");
     pen.add(left);
 
     if (in.plan.box.shape != BoxShape::Rectangle || !l.headWall.crossed) return;
@@ -140,21 +149,27 @@ void drawSectionView(ViewPen& pen, const ViewInput& in)
         drawCutArea(pen, "box", from, to, l.base, FillKind::Wood);
     drawEndWall(pen, l, l.headWall);
     drawEndWall(pen, l, l.tailWall);
-    pen.area("neck", "neck", neckProfile(l), FillKind::Wood, LineKind::Visible);
+    pen.lean(l.neckSlope, l.headWall.outerX);
+    pen.area("neck", "neck", neckProfile(in), FillKind::Wood, LineKind::Visible);
+    pen.lean(0, 0);
     drawLid(pen, l);
     for (const BlockLayout& block : l.blocks) {
         const Bounds b = bounds(block.outline);
         if (!b.empty()) pen.outline(block.part, "hidden", upright(b.minX, b.maxX, block.z), LineKind::Hidden);
     }
+    drawInsideSection(pen, in);
+    pen.lean(l.neckSlope, l.headWall.outerX);
     drawHeadSection(pen, in);
+    pen.lean(0, 0);
     drawStringing(pen, in);
     drawHeights(pen, in);
+    drawInsideDimensions(pen, in);
 
     const std::string label = in.options.only ? "Long section"
                                               : "Long section A\xE2\x80\x93"
                                                 "A";
     constexpr double kHeight = 3.5;
-    double y = std::min(l.walls.low, l.neckZ.low - pen.paper(12));
+    double y = std::min(l.walls.low, l.neckZ.low + l.neckRise(l.headEndX) - pen.paper(12));
     // On little paper the words reach under the box, where the end wall's dimension stands.
     const double end = l.headEndX + pen.paper(textWidth(label, kHeight) + 12);
     if (end > l.headWall.outerX) y = std::min(y, l.walls.low - pen.paper(20));

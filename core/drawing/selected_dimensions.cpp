@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/inside_views.h"
 
 #include <charconv>
 
@@ -20,17 +21,9 @@ class Selected {
 public:
     Selected(ViewPen& pen, const ViewInput& in) : m_pen(pen), m_in(in), m_away(pen.paper(7)) {}
 
-    /// From the head-end wall's outer face and from the box's centre line to a place on the lid.
     void placeOf(Point at, const std::string& keyX, const std::string& keyY)
     {
-        const std::string& part = m_in.options.selected;
-        m_pen.line(part, "dimensions", {{at.x - m_pen.paper(2), at.y}, {at.x + m_pen.paper(2), at.y}},
-                   LineKind::Narrow);
-        m_pen.line(part, "dimensions", {{at.x, at.y - m_pen.paper(2)}, {at.x, at.y + m_pen.paper(2)}},
-                   LineKind::Narrow);
-        m_pen.dimension(part, {0, at.y}, at, m_away / 4, keyX);
-        if (std::abs(at.y) > 0.01)
-            m_pen.dimension(part, {at.x, 0}, at, at.y > 0 ? m_away / 4 : -m_away / 4, keyY);
+        drawPlaceDimensions(m_pen, m_in.options.selected, at, keyX, keyY);
     }
 
     void hole(std::size_t i)
@@ -133,10 +126,21 @@ private:
 
 }  // namespace
 
+void drawPlaceDimensions(ViewPen& pen, const std::string& part, Point at, const std::string& keyX,
+                         const std::string& keyY)
+{
+    const double arm = pen.paper(2), away = pen.paper(7) / 4;
+    pen.line(part, "dimensions", {{at.x - arm, at.y}, {at.x + arm, at.y}}, LineKind::Narrow);
+    pen.line(part, "dimensions", {{at.x, at.y - arm}, {at.x, at.y + arm}}, LineKind::Narrow);
+    pen.dimension(part, {0, at.y}, at, away, keyX);
+    if (std::abs(at.y) > 0.01) pen.dimension(part, {at.x, 0}, at, at.y > 0 ? away : -away, keyY);
+}
+
 void drawSelectedDimensions(ViewPen& pen, const ViewInput& in)
 {
     const std::string& part = in.options.selected;
     const View view = pen.placed().view;
+    drawInsideDimensions(pen, in);
     if (part.empty() || (view != View::Top && view != View::Under)) return;
     Selected selected(pen, in);
     const auto member = [&](const char* list, std::size_t size) {

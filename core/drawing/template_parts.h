@@ -27,6 +27,7 @@ std::string lengthWithUnit(double mm, const UnitStyle& style);
 // One composer per template.
 Sheet lidTemplate(const ViewInput& in);
 Sheet wallTemplate(const ViewInput& in, bool head);
+Sheet sideWallTemplate(const ViewInput& in, bool treble);
 Sheet backingTemplate(const ViewInput& in);
 
 }  // namespace lidwright

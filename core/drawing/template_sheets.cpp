@@ -1,6 +1,8 @@
 #include "core/drawing/template_sheets.h"
 
 #include "core/drawing/template_parts.h"
+#include "core/drawing/wall_holes.h"
+#include "core/drawing/wiring_sheet.h"
 
 namespace lidwright {
 
@@ -13,8 +15,14 @@ const char* word(TemplateKind kind)
             return "head-wall";
         case TemplateKind::TailWall:
             return "tail-wall";
+        case TemplateKind::BassWall:
+            return "bass-wall";
+        case TemplateKind::TrebleWall:
+            return "treble-wall";
         case TemplateKind::Backing:
             return "backing";
+        case TemplateKind::Wiring:
+            return "wiring";
     }
     return "";
 }
@@ -22,7 +30,10 @@ const char* word(TemplateKind kind)
 std::vector<TemplateKind> templatesOf(const Plan& plan)
 {
     std::vector<TemplateKind> all{TemplateKind::Lid, TemplateKind::HeadWall, TemplateKind::TailWall};
+    if (wallHasHoles(plan, DevicePlace::BassWall)) all.push_back(TemplateKind::BassWall);
+    if (wallHasHoles(plan, DevicePlace::TrebleWall)) all.push_back(TemplateKind::TrebleWall);
     if (!plan.backingLayers.empty()) all.push_back(TemplateKind::Backing);
+    if (!plan.wiring.empty()) all.push_back(TemplateKind::Wiring);
     return all;
 }
 
@@ -38,8 +49,13 @@ Sheet templateSheet(const Plan& plan, const Layout& layout, TemplateKind kind, c
         case TemplateKind::HeadWall:
         case TemplateKind::TailWall:
             return wallTemplate(in, kind == TemplateKind::HeadWall);
+        case TemplateKind::BassWall:
+        case TemplateKind::TrebleWall:
+            return sideWallTemplate(in, kind == TemplateKind::TrebleWall);
         case TemplateKind::Backing:
             return backingTemplate(in);
+        case TemplateKind::Wiring:
+            return wiringSheet(plan, layout, style);
     }
     return {};
 }

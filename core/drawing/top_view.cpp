@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/inside_views.h"
 #include "core/drawing/ring_split.h"
 #include "core/drawing/sheet_furniture.h"
 #include "core/solvers/neck_bow.h"
@@ -29,6 +30,7 @@ void drawBody(ViewPen& pen, const ViewInput& in)
     if (!letIn) pen.outline("box", "hidden", l.boxInner, LineKind::Hidden);
     for (const BlockLayout& block : l.blocks)
         pen.outline(block.part, "hidden", block.outline, LineKind::Hidden);
+    drawInsideTop(pen, in);
 
     const SplitLine neck = splitByRing(l.neckOutline, neckOverWalls || !letIn ? l.lidOutline : l.boxOuter);
     for (const Polyline& line : neck.inside)
@@ -54,10 +56,10 @@ void drawStringing(ViewPen& pen, const ViewInput& in)
     pen.area("fretboard", "fretboard", l.fretboardOutline, FillKind::Fretboard, LineKind::Visible);
     drawFrets(pen, in);
     const double half = in.plan.fretboard.widthAtNut / 2;
-    const Ring nut{{l.nutX - kNutDrawn, l.neckY - half},
-                   {l.nutX, l.neckY - half},
-                   {l.nutX, l.neckY + half},
-                   {l.nutX - kNutDrawn, l.neckY + half}};
+    const Ring nut{{l.nutEdgeX - kNutDrawn, l.neckY - half},
+                   {l.nutEdgeX, l.neckY - half},
+                   {l.nutEdgeX, l.neckY + half},
+                   {l.nutEdgeX - kNutDrawn, l.neckY + half}};
     pen.area("scale", "strings", nut, FillKind::Bridge, LineKind::Visible);
     pen.area("bridge", "bridge", l.bridgeOutline, FillKind::Bridge, LineKind::Visible);
     for (std::size_t i = 0; i < l.strings.size(); ++i) {

@@ -1,4 +1,5 @@
 #include "core/drawing/board_views.h"
+#include "core/drawing/inside_views.h"
 #include "core/drawing/ring_split.h"
 #include "core/drawing/sheet_furniture.h"
 
@@ -23,7 +24,9 @@ void drawUnderView(ViewPen& pen, const ViewInput& in)
     pen.line("bridge", "bridge", {l.saddleFrom, l.saddleTo}, LineKind::Hidden);
     for (const BlockLayout& block : l.blocks)
         pen.area(block.part, "blocks", block.outline, FillKind::Block, LineKind::Visible);
+    drawInsideUnder(pen, in);
     pen.area("neck", "neck", l.neckOutline, FillKind::Wood, LineKind::Visible);
+    drawInsideOverNeck(pen, in);
     drawHeadUnder(pen, in);
     drawFixingsAndTies(pen, in);
 

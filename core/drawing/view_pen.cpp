@@ -21,9 +21,15 @@ std::vector<Point> ViewPen::mapped(const std::vector<Point>& points) const
     for (const Point p : points) {
         // What the plan leaves no room for has empty bounds; nothing is drawn of it.
         if (!std::isfinite(p.x) || !std::isfinite(p.y)) return {};
-        out.push_back(m_placed.toSheet(p));
+        out.push_back(m_placed.toSheet(m_slope == 0 ? p : Point{p.x, p.y + m_slope * (p.x - m_about)}));
     }
     return out;
+}
+
+void ViewPen::lean(double slope, double about)
+{
+    m_slope = slope;
+    m_about = about;
 }
 
 void ViewPen::fill(const std::string& part, const std::string& layer, const Ring& ring, FillKind kind)

@@ -36,6 +36,10 @@ public:
     /// A single dimension; `offset` to the left of a->b in the view's plane.
     void dimension(const std::string& part, Point a, Point b, double offset, const std::string& key);
 
+    /// What is drawn from now on in a section leans with the tilted neck: z rises by `slope` per mm of x from
+    /// `about` on. 0 ends it.
+    void lean(double slope, double about);
+
     /// Adds to rows a dimension of the distance along the rows' side; words and key are found here.
     void row(DimensionRows& rows, const std::string& part, Point a, Point b, const std::string& key) const;
     void add(const DimensionRows& rows);
@@ -59,6 +63,7 @@ private:
     PlacedView m_placed;
     double m_paper;
     bool m_dimensions;
+    double m_slope = 0, m_about = 0;
     std::vector<Element> m_elements;
 
     std::vector<Point> mapped(const std::vector<Point>& points) const;

@@ -1,5 +1,7 @@
+#include "core/drawing/opening_detail.h"
 #include "core/drawing/sheet_furniture.h"
 #include "core/drawing/template_parts.h"
+#include "core/drawing/wall_holes.h"
 
 #include <algorithm>
 
@@ -8,6 +10,7 @@ namespace {
 
 constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
 constexpr double kOver = 4;          // mm that centre lines run beyond the wall
+constexpr double kAboveDetail = 6;   // mm
 
 Ring upright(double y0, double y1, Span z)
 {
@@ -24,6 +27,37 @@ Opening openingOf(const EndWallLayout& wall)
     return {wall.openingCentre - wall.openingWidth / 2,
             wall.openingCentre + wall.openingWidth / 2,
             {std::clamp(wall.opening.low, wall.wall.low, wall.wall.high), wall.opening.high}};
+}
+
+/// What the saw leaves on each face of the opening; 0 where there is no saw to mark for.
+double sandingOf(const ViewInput& in, const EndWallLayout& wall, bool cut)
+{
+    const Opening o = openingOf(wall);
+    const double sanding = in.plan.shop.sanding;
+    const bool room = o.right - o.left > 2 * sanding && o.z.size() > (wall.notch ? 1 : 2) * sanding;
+    return wall.crossed && !cut && room ? sanding : 0;
+}
+
+/// The line in the waste that the saw leaves standing, and which side is waste.
+void drawSaw(ViewPen& pen, const EndWallLayout& wall, double sanding)
+{
+    const Opening o = openingOf(wall);
+    if (sanding > 0) {
+        const double left = o.left + sanding, right = o.right - sanding, low = o.z.low + sanding;
+        if (wall.notch)
+            pen.line("box", "saw", {{left, o.z.high}, {left, low}, {right, low}, {right, o.z.high}},
+                     LineKind::Mark);
+        else
+            pen.outline("box", "saw", upright(left, right, {low, o.z.high - sanding}), LineKind::Mark);
+        // The corner that is drawn enlarged, at the sheet's left.
+        constexpr double kRadius = 4;
+        const double corner = pen.placed().mirrored ? o.right : o.left;
+        const double out = pen.placed().mirrored ? 1 : -1;
+        pen.outline("box", "detail", circleRing({corner, o.z.low}, kRadius), LineKind::Narrow);
+        pen.text("box", "words", {corner + out * (kRadius + 2), o.z.low + 2}, kDetailLetter, 2.5,
+                 Anchor::Middle);
+    }
+    pen.text("box", "words", {(o.left + o.right) / 2, o.z.low + 2.5}, "waste", 2.5, Anchor::Middle, 0, true);
 }
 
 void drawWall(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
@@ -73,33 +107,49 @@ void drawLines(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
     const double length = std::min(40.0, (wall.maxY - wall.minY) / 6);
     const double low = l.base.high + 5;
     pen.addAt({y, low}, grainArrow("box", length, 1));
-    pen.text("box", "grain", {y, low + 2.5}, "grain", 2.5, Anchor::Middle);
+    pen.text("box", "grain", {y, low + 2.5}, "grain", 2.5, Anchor::Middle, 0, true);
     pen.text("box", "words", {y, wall.wall.high + 2}, "top edge", 2.5, Anchor::Middle);
 }
 
-void drawMeasures(ViewPen& pen, const EndWallLayout& wall)
+void drawMeasures(ViewPen& pen, const EndWallLayout& wall, const WallHoles& holes)
 {
-    if (!wall.crossed) return;
-    const Opening o = openingOf(wall);
-    DimensionRows below(Side::Below, wall.wall.low - kOver, 1);
-    pen.row(below, "box", {wall.minY, wall.wall.low}, {o.left, o.z.low}, "");
-    pen.row(below, "box", {o.left, o.z.low}, {o.right, o.z.low}, "");
-    pen.row(below, "box", {o.right, o.z.low}, {wall.maxY, wall.wall.low}, "");
-    pen.row(below, "box", {wall.minY, wall.wall.low}, {wall.maxY, wall.wall.low}, "");
-    pen.add(below);
-
+    if (!wall.crossed && !holes.any()) return;
     const bool mirrored = pen.placed().mirrored;
-    const double side = mirrored ? o.left : o.right;
     const double corner = mirrored ? wall.minY : wall.maxY;
+    DimensionRows below(Side::Below, wall.wall.low - kOver, 1);
     DimensionRows beside(Side::Right, pen.placed().toSheet({corner, 0}).x, 1);
-    pen.row(beside, "box", {corner, wall.wall.low}, {side, o.z.low}, "");
-    pen.row(beside, "box", {side, o.z.low}, {corner, wall.wall.high}, "");
-    if (!wall.notch) pen.row(beside, "box", {side, o.z.high}, {corner, wall.wall.high}, "");
+    if (wall.crossed) {
+        const Opening o = openingOf(wall);
+        const double side = mirrored ? o.left : o.right;
+        pen.row(below, "box", {wall.minY, wall.wall.low}, {o.left, o.z.low}, "");
+        pen.row(below, "box", {o.left, o.z.low}, {o.right, o.z.low}, "");
+        pen.row(below, "box", {o.right, o.z.low}, {wall.maxY, wall.wall.low}, "");
+        pen.row(beside, "box", {corner, wall.wall.low}, {side, o.z.low}, "");
+        pen.row(beside, "box", {side, o.z.low}, {corner, wall.wall.high}, "");
+        if (!wall.notch) pen.row(beside, "box", {side, o.z.high}, {corner, wall.wall.high}, "");
+    }
+    pen.row(below, "box", {wall.minY, wall.wall.low}, {wall.maxY, wall.wall.low}, "");
     pen.row(beside, "box", {corner, wall.wall.low}, {corner, wall.wall.high}, "");
+    // Holes are measured from the box's centre line.
+    holes.addRows(pen, below, beside, {0, wall.wall.low}, {corner, wall.wall.high});
+    pen.add(below);
     pen.add(beside);
 }
 
-std::vector<NoteLine> notes(const ViewInput& in, const EndWallLayout& wall, bool head)
+std::string howToCut(const ViewInput& in, const EndWallLayout& wall, double sanding)
+{
+    if (sanding > 0) {
+        const std::string left = lengthWithUnit(sanding, in.options.style);
+        return wall.notch ? "Notch: saw inside the inner line, leave the line; sand the " + left +
+                                " left to the outer one and fit the neck."
+                          : "Mortise: drill and pare inside the inner line, leave the line; sand the " +
+                                left + " left to the outer one and fit the neck.";
+    }
+    return wall.notch ? "Notch: saw inside the line, leave the line; pare to fit the neck."
+                      : "Mortise: drill and pare inside the line, leave the line; fit to the neck.";
+}
+
+std::vector<NoteLine> notes(const ViewInput& in, const EndWallLayout& wall, bool head, double sanding)
 {
     const WallOpening& given = head ? in.plan.headOpening : in.plan.tailOpening;
     const double thickness =
@@ -118,14 +168,17 @@ std::vector<NoteLine> notes(const ViewInput& in, const EndWallLayout& wall, bool
     else if (given.cut)
         out.push_back({"The opening is cut already: it is shown as it stands, to compare.", 3.5});
     else
-        out.push_back({wall.notch
-                           ? "Notch: saw inside the line, leave the line; pare to fit the neck."
-                           : "Mortise: drill and pare inside the line, leave the line; fit to the neck.",
-                       3.5});
+        out.push_back({howToCut(in, wall, sanding), 3.5});
     if (wall.crossed)
         out.push_back({"Opening with " + lengthWithUnit(in.plan.shop.fit, in.options.style) +
                            " of air on each side of the neck. Double-dotted: the neck.",
                        2.5});
+    if (wall.crossed && !given.cut && in.plan.neck.tilt != 0)
+        out.push_back(
+            {"The neck is tilted: each end wall has its own depth. Pare the floor to the stick's slope.",
+             2.5});
+    for (const NoteLine& line : WallHoles(in, head ? DevicePlace::HeadWall : DevicePlace::TailWall).notes())
+        out.push_back(line);
     out.push_back({"Saw and chisel: eye protection, work clamped, hands behind the edge.", 2.5});
     return out;
 }
@@ -137,14 +190,24 @@ Sheet wallTemplate(const ViewInput& in, bool head)
     const EndWallLayout& wall = head ? in.layout.headWall : in.layout.tailWall;
     ViewPen pen(head ? View::HeadEnd : View::TailEnd, head, in);
     const std::string title = in.plan.sheet.title + (head ? ": head-end wall" : ": tail-end wall");
-    double left = 0;
+    double left = 0, sanding = 0;
     if (wall.maxY > wall.minY) {
+        const bool cut = (head ? in.plan.headOpening : in.plan.tailOpening).cut;
+        sanding = sandingOf(in, wall, cut);
+        const WallHoles holes(in, head ? DevicePlace::HeadWall : DevicePlace::TailWall);
         drawWall(pen, in, wall);
+        // Words are written over the lines of the dimensions.
+        drawMeasures(pen, wall, holes);
         drawLines(pen, in, wall);
-        drawMeasures(pen, wall);
+        if (wall.crossed && !cut) drawSaw(pen, wall, sanding);
+        holes.draw(pen);
         left = head ? -wall.maxY : wall.minY;
+        if (sanding > 0)
+            pen.addSheetElements(openingDetail({left, pen.extent().minY - kAboveDetail - kDetailHeight},
+                                               sanding, in.plan.shop.fit, in.options.style));
     }
-    addNotes(pen, left, wrapped(notes(in, wall, head), std::max(wall.maxY - wall.minY, kLeastNotes)));
+    addNotes(pen, left,
+             wrapped(notes(in, wall, head, sanding), std::max(wall.maxY - wall.minY, kLeastNotes)));
     return templateOf(pen, title);
 }
 

@@ -128,9 +128,10 @@ void weightValues(const Plan& plan, const Layout& layout, List& out)
     // Pieces of one part, such as four corner blocks, are one value.
     std::map<std::string, double> parts;
     for (const PieceWeight& piece : sum.pieces)
-        parts[piece.part] += piece.mass_kg;
+        if (!piece.part.starts_with("backing"))
+            parts[piece.part] += piece.mass_kg;  // said by the backing already
     for (const auto& [part, mass] : parts)
-        out.add("weight." + part, "Weight: " + part, mass, Quantity::Mass);
+        out.add(part + ".weight", "Weight", mass, Quantity::Mass);
 }
 
 /// Coarse, as the findings are; the studies say it finer.

@@ -74,7 +74,9 @@ inline void expectMirrored(const Plan& plan, const std::string& beginning)
         const Finding& g = found->second;
         EXPECT_EQ(f.verdict, g.verdict) << key.first << " " << key.second;
         ASSERT_EQ(f.measured.has_value(), g.measured.has_value()) << key.first;
-        if (f.measured) EXPECT_NEAR(f.measured->value, g.measured->value, 1e-3) << key.first << key.second;
+        if (f.measured) {
+            EXPECT_NEAR(f.measured->value, g.measured->value, 1e-3) << key.first << key.second;
+        }
         ASSERT_EQ(f.places.size(), g.places.size());
         ASSERT_FALSE(f.places.empty()) << key.first;
         // Only the first: further ones show a nearest pair, which is not always the only one.

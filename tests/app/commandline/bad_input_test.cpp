@@ -82,7 +82,8 @@ TEST_F(BadInput, HelpAndVersionNeedNothing)
     const auto version = run({QStringLiteral("--version")});
     EXPECT_EQ(version.code, 0);
     EXPECT_TRUE(version.out.startsWith("Lidwright ")) << version.out.toStdString();
-    for (const char* command : {"findings", "values", "parameters", "art", "paper", "picture", "help"}) {
+    for (const char* command :
+         {"findings", "values", "study", "lists", "parameters", "art", "paper", "picture", "help"}) {
         const auto help = run({QStringLiteral("help"), QLatin1String(command)});
         EXPECT_EQ(help.code, 0);
         EXPECT_TRUE(help.out.startsWith(QByteArray("lidwright ") + command)) << help.out.toStdString();

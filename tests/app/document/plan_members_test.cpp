@@ -52,6 +52,30 @@ TEST(PlanMembers, AddingStopsAtTheLimit)
     EXPECT_TRUE(withArtwork(plan, testing::pieceOf({{circleRing({0, 0}, 5)}})));
 }
 
+TEST(PlanMembers, WhatIsInTheBoxIsAddedAndTakenOut)
+{
+    Plan plan;
+    for (int i = 0; i < 2; ++i) {
+        plan = *withHollow(plan);
+        plan = *withBar(plan, derive(plan));
+        plan = *withDevice(plan, derive(plan), i == 0 ? DeviceKind::Pot : DeviceKind::Socket);
+    }
+    for (const char* list : {"hollow", "bar", "wiring"}) {
+        EXPECT_EQ(memberCount(plan, QLatin1String(list)), 2) << list;
+        const auto next = withoutMember(plan, QLatin1String(list) + QStringLiteral(".1"));
+        ASSERT_TRUE(next) << list;
+        EXPECT_EQ(memberCount(*next, QLatin1String(list)), 1) << list;
+        EXPECT_FALSE(withoutMember(plan, QLatin1String(list) + QStringLiteral(".3"))) << list;
+    }
+    EXPECT_EQ(withoutMember(plan, QStringLiteral("wiring.1"))->wiring[0].kind, DeviceKind::Socket);
+    plan.wiring.resize(kMostPieces);
+    plan.bars.resize(kMostPieces);
+    plan.hollows.resize(kMostPieces);
+    EXPECT_FALSE(withHollow(plan));
+    EXPECT_FALSE(withBar(plan, derive(plan)));
+    EXPECT_FALSE(withDevice(plan, derive(plan), DeviceKind::Pot));
+}
+
 TEST(PlanMembers, WhatIsNoListMemberIsAlwaysThere)
 {
     const Plan plan = threeHoles();

@@ -247,8 +247,8 @@ TEST(StudyPanel, EverySubjectOfThePlanFillsIt)
     auto* panel = new StudyPanel(document);
     const ActiveWindow window(panel, {1100, 330});
     document.reset(Plan{}, {});
-    ASSERT_FALSE(studies().empty());
-    for (const StudyEntry& entry : studies()) {
+    ASSERT_FALSE(allSubjects().empty());
+    for (const StudyEntry& entry : allSubjects()) {
         SCOPED_TRACE(entry.id);
         ASSERT_TRUE(panel->choose(entry.id));
         QTest::qWait(2 * StudyPanel::kPause);

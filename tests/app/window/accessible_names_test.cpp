@@ -114,7 +114,7 @@ TEST_F(AccessibleNames, OfTheMainWindowWithEveryPartSelected)
     window->findingsSide().setFolded(true);
     expectNamed(*window);
     action(Command::Studies)->trigger();
-    for (const StudyEntry& entry : studies()) {
+    for (const StudyEntry& entry : allSubjects()) {
         SCOPED_TRACE(entry.id);
         ASSERT_TRUE(window->studyPanel().choose(entry.id));
         QApplication::processEvents();

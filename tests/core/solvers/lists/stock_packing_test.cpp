@@ -178,6 +178,7 @@ TEST(StockPacking, WhatLiesThereComesFirstAndOnlyTheRestIsBought)
     ASSERT_EQ(packing.used.size(), 2U);
     EXPECT_EQ(packing.used[0].stock, 0U);
     EXPECT_EQ(packing.used[0].places.size(), 2U);
+    EXPECT_EQ(packing.used[1].stock, 1U);
     EXPECT_EQ(packing.used[1].places.size(), 1U);
 }
 
