@@ -24,11 +24,14 @@ struct CheckInput {
         return *m_bow;
     }
 
-    /// The lid under its strings, coarsely, reckoned once. Not at the steps of a drag (Layout::quick): it
-    /// takes some hundredths of a second. Not from several threads.
+    /// False at the steps of a drag with a large drawing: the lid is then not reckoned.
+    bool asksLid() const { return !layout.quick || cutPoints(layout) <= kQuickPoints; }
+    /// The lid under its strings, reckoned once: coarsely, and more so at the steps of a drag. Not from
+    /// several threads.
     const LidAnswer& lid() const
     {
-        if (!m_lid) m_lid = lidAnswer(plan, layout, bow(), Fineness::Coarse);
+        if (!m_lid)
+            m_lid = lidAnswer(plan, layout, bow(), layout.quick ? Fineness::Sketch : Fineness::Coarse);
         return *m_lid;
     }
 

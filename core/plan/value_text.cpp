@@ -62,7 +62,7 @@ Result<double> parseGauge(std::string_view text, const UnitStyle& style)
 
 constexpr double kKilogramsPerOunce = 0.028349523125;  // exact, avoirdupois pound of 1959
 
-/// kg. A bare number is in grams, or in ounces where lengths are in inches.
+/// kg. A bare number is in kilograms as inside, or in ounces where lengths are in inches.
 Result<double> parseMass(std::string_view text, const UnitStyle& style)
 {
     struct Unit {
@@ -72,7 +72,7 @@ Result<double> parseMass(std::string_view text, const UnitStyle& style)
     constexpr Unit kUnits[] = {
         {"kg", 1}, {"g", 0.001}, {"oz", kKilogramsPerOunce}, {"lb", 16 * kKilogramsPerOunce}};
     std::string number = trimmedLower(text);
-    double unit = style.unit == LengthUnit::Millimetre ? 0.001 : kKilogramsPerOunce;
+    double unit = style.unit == LengthUnit::Millimetre ? 1 : kKilogramsPerOunce;
     for (const Unit& one : kUnits)
         if (number.ends_with(one.word)) {
             number.resize(number.size() - one.word.size());

@@ -4,11 +4,12 @@ namespace lidwright {
 
 /// How finely a slow study is reckoned.
 enum class Fineness {
-    Coarse,  ///< while things are moved, and for findings
+    Sketch,  ///< at each step of a drag
+    Coarse,  ///< for findings, and until a finer answer is there
     Usual,   ///< on the screen
     Fine,    ///< for the build sheet
 };
-/// "coarse", "usual", "fine".
+/// "sketch", "coarse", "usual", "fine".
 const char* word(Fineness fineness);
 
 }  // namespace lidwright

@@ -92,6 +92,7 @@ void addBands(const LidAnswer& lid, const LidPiston& piston, const AirCushion& c
 int airCells(Fineness fineness)
 {
     switch (fineness) {
+        case Fineness::Sketch:
         case Fineness::Coarse:
             return kDraggedAirCells;
         case Fineness::Usual:

@@ -153,6 +153,8 @@ PlatePatch bridgePatch(const Plan& plan, const Region& area)
 const char* word(Fineness fineness)
 {
     switch (fineness) {
+        case Fineness::Sketch:
+            return "sketch";
         case Fineness::Coarse:
             return "coarse";
         case Fineness::Usual:
@@ -166,6 +168,8 @@ const char* word(Fineness fineness)
 int plateCells(Fineness fineness)
 {
     switch (fineness) {
+        case Fineness::Sketch:
+            return 12;
         case Fineness::Coarse:
             return 20;
         case Fineness::Usual:

@@ -28,7 +28,7 @@ Place placeOf(Point at)
 
 void judgeSag(const CheckInput& in, std::vector<Finding>& out)
 {
-    if (in.layout.quick) return;
+    if (!in.asksLid()) return;
     const LidAnswer& lid = in.lid();
     if (lid.problem) {
         if (in.layout.boxInner.empty()) return;
@@ -52,7 +52,7 @@ void judgeSag(const CheckInput& in, std::vector<Finding>& out)
 
 void judgeCrack(const CheckInput& in, std::vector<Finding>& out)
 {
-    if (in.layout.quick || in.lid().problem || !std::isfinite(in.lid().safety)) return;
+    if (!in.asksLid() || in.lid().problem || !std::isfinite(in.lid().safety)) return;
     const LidAnswer& lid = in.lid();
     Finding f =
         finding("lid.crack", "lid", judgeAtLeast(lid.safety, kLeastSafety, kFineSafety - kLeastSafety),
@@ -69,7 +69,7 @@ void judgeCrack(const CheckInput& in, std::vector<Finding>& out)
 
 void judgeMoves(const CheckInput& in, std::vector<Finding>& out)
 {
-    if (in.layout.quick || in.lid().problem || in.lid().modes.empty()) return;
+    if (!in.asksLid() || in.lid().problem || in.lid().modes.empty()) return;
     const LidAnswer& lid = in.lid();
     const Measure note{lid.modes.front().frequency_Hz, Quantity::Frequency};
     const Verdict verdict = judgeAtMost(note.value, kFineNote, kMostNote);

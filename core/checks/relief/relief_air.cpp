@@ -27,10 +27,11 @@ double backingOver(const CheckInput& in, Stretch s)
     return intersect(l.backing.outline, Region{{strip}}).empty() ? 0 : l.backing.thickness;
 }
 
-/// How far the lid sinks towards the relieved stick in the course of years; not asked at the steps of a drag.
+/// How far the lid sinks towards the relieved stick in the course of years; not asked while a large drawing
+/// is dragged.
 double sagOver(const CheckInput& in)
 {
-    return in.layout.quick || in.lid().problem ? 0 : kLidCreep * in.lid().sagOverStick;
+    return !in.asksLid() || in.lid().problem ? 0 : kLidCreep * in.lid().sagOverStick;
 }
 
 Finding judgeOne(const CheckInput& in, const char* part, Stretch s)

@@ -1,6 +1,7 @@
 #include "tests/app/commandline/program.h"
 
 #include "core/layout/layout.h"
+#include "core/solvers/plate/plate_problem.h"
 #include "core/solvers/study.h"
 
 #include <QJsonArray>
@@ -42,7 +43,8 @@ TEST_F(StudyCommand, GivesTheFiguresOfTheBuiltInPlan)
     const Layout layout = derive(plan);
     for (const StudyEntry& entry : studies()) {
         SCOPED_TRACE(entry.id);
-        const Study study = entry.reckon(plan, layout);
+        const Study study = entry.slowly != nullptr ? entry.slowly(plan, layout, Fineness::Usual, {})
+                                                    : entry.reckon(plan, layout);
         const auto text = run({word("study"), word(entry.id)});
         const auto csv = run({word("study"), word(entry.id), word("--csv")});
         const auto json = run({word("study"), word(entry.id), word("--json")});

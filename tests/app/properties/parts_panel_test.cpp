@@ -191,8 +191,8 @@ TEST(PartsPanel, AddsAndRemovesMembers)
     EXPECT_EQ(artWanted.size(), 1);
     EXPECT_EQ(w.document.plan().holes.size(), 3u);
     EXPECT_EQ(w.document.plan().blocks.size(), 2u);
-    EXPECT_EQ(w.document.selectedPart().toStdString(), "block.2");
-    EXPECT_EQ(w.document.undoStack().undoText().toStdString(), "Add wall block");
+    EXPECT_EQ(w.document.selectedPart().toStdString(), "accepted.1");
+    EXPECT_EQ(w.document.undoStack().undoText().toStdString(), "Add accepted finding");
 
     w.document.select(QStringLiteral("hole.2"));
     EXPECT_TRUE(remove->isEnabled());

@@ -64,7 +64,12 @@ struct Panel {
     }
     void settle() const { QTest::qWait(3 * StudyPanel::kPause); }
     QString cell(int row, int column) { return panel->table().item(row, column)->text(); }
-    QPushButton* csvButton() { return panel->findChild<QPushButton*>(); }
+    QPushButton* csvButton()
+    {
+        for (QPushButton* button : panel->findChildren<QPushButton*>())
+            if (button->text().contains(QStringLiteral("CSV"))) return button;
+        return nullptr;
+    }
     QString notes()
     {
         for (QLabel* label : panel->findChildren<QLabel*>())
@@ -258,6 +263,69 @@ TEST(StudyPanel, EverySubjectOfThePlanFillsIt)
         EXPECT_EQ(panel->plots().size(), panel->study().plots.size());
         EXPECT_FALSE(panel->grab().isNull());
     }
+}
+
+/// The lid's own study in a panel of its own.
+struct LidPanel {
+    LidPanel()
+    {
+        Plan plan;
+        plan.lid.thickness = 3.1;
+        document.replace(plan, QStringLiteral("Thicker lid"));
+        panel.resize(900, 320);
+        panel.show();
+        panel.choose("lid");
+    }
+    bool settled(Fineness fineness)
+    {
+        return QTest::qWaitFor([&] { return !panel.busy() && panel.shownFineness() == fineness; }, 60000);
+    }
+    PlanDocument document;
+    StudyPanel panel{document};
+};
+
+TEST(StudyPanel, SlowSubjectsAreReckonedBesideTheWindow)
+{
+    LidPanel p;
+    EXPECT_TRUE(p.panel.busy());
+    EXPECT_TRUE(p.panel.stopButton().isVisible());
+    EXPECT_TRUE(p.panel.fineness().isVisible());
+    ASSERT_TRUE(p.settled(Fineness::Usual));
+    EXPECT_FALSE(p.panel.stale());
+    EXPECT_FALSE(p.panel.stopButton().isVisible());
+    EXPECT_EQ(p.panel.table().rowCount(), 4);
+    // A change of the plan makes them stale until the new ones are there; the old ones stay to be read.
+    ASSERT_TRUE(p.document.edit({{"lid.thickness", 3.2}}, "lid"));
+    EXPECT_TRUE(p.panel.stale());
+    EXPECT_EQ(p.panel.table().rowCount(), 4);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !p.panel.stale(); }, 60000));
+    // The finer ones can be given up.
+    if (p.panel.busy()) {
+        QTest::mouseClick(&p.panel.stopButton(), Qt::LeftButton);
+        EXPECT_FALSE(p.panel.busy());
+        EXPECT_EQ(p.panel.shownFineness(), Fineness::Coarse);
+    }
+    // A quick subject has nothing of this.
+    p.panel.choose("frets");
+    EXPECT_FALSE(p.panel.fineness().isVisible());
+    EXPECT_FALSE(p.panel.busy());
+}
+
+TEST(StudyPanel, AModeIsDrawnOnTheBoardWhenItsRowIsChosen)
+{
+    LidPanel p;
+    std::vector<StudyPicture> shownLines;
+    QObject::connect(&p.panel, &StudyPanel::pictureWanted,
+                     [&](const StudyPicture& picture) { shownLines.push_back(picture); });
+    ASSERT_TRUE(p.settled(Fineness::Usual));
+    p.panel.table().setFocus();
+    p.panel.table().setCurrentCell(0, 0);
+    QTest::keyClick(&p.panel.table(), Qt::Key_Down);
+    ASSERT_FALSE(shownLines.empty());
+    EXPECT_EQ(shownLines.back().title, "Mode 2");
+    EXPECT_FALSE(shownLines.back().lines.empty());
+    p.panel.hide();
+    EXPECT_TRUE(shownLines.back().lines.empty()) << "nothing stays on the board without its table";
 }
 
 }  // namespace

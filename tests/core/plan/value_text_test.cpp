@@ -132,7 +132,8 @@ TEST(ValueText, LengthsFollowTheUnit)
 TEST(ValueText, MassesAreInGramsOrOunces)
 {
     const Parameter& p = row("tuners.mass");
-    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "28", kMillimetres)), 0.028);
+    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "28 g", kMillimetres)), 0.028);
+    EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "0.028", kMillimetres)), 0.028);
     EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "0.03 kg", kMillimetres)), 0.03);
     EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "1", kInches)), 0.028349523125);
     EXPECT_DOUBLE_EQ(numberOf(parseValue(p, "1 lb", kMillimetres)), 0.45359237);

@@ -66,7 +66,7 @@ TEST(PlanFile, BeginsWithFormatAndVersion)
     EXPECT_EQ(text.substr(text.size() - 3), "\n}\n");
     EXPECT_EQ(text.find('\r'), std::string::npos);
     EXPECT_THAT(text, HasSubstr("    \"length\": 330,\n"));
-    EXPECT_THAT(text, HasSubstr("    \"fit\": 0.2\n"));
+    EXPECT_THAT(text, HasSubstr("    \"fit\": 0.2,\n"));
     EXPECT_THAT(text, HasSubstr("  \"hole\": [],\n"));
 }
 
