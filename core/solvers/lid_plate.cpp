@@ -175,7 +175,9 @@ LidAnswer lidAnswer(const Plan& plan, const Layout& layout, const NeckBow& bow, 
         return out;
     }
     PlateProblem problem = *asPlanned;
-    const int cells = plateCells(fineness);
+    // A lid that a drag leaves alone keeps the answer that it had.
+    const bool known = fineness == Fineness::Sketch && lately().find(problem, plateCells(Fineness::Coarse));
+    const int cells = plateCells(known ? Fineness::Coarse : fineness);
     out.note = sheet->note;
     out.triedStiffness = triedStiffness(plan, layout, cells, stage(watch, 0, 0.4));
     if (out.triedStiffness != 1) {

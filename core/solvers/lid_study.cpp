@@ -73,7 +73,8 @@ void addLidNotes(const Plan& plan, const LidAnswer& lid, Study& out)
                "years by %3."
              : "The strings press the lid down with %1 under the bridge. It sinks by %2 at most, over the "
                "years by %3.",
-         {force(lid.load_N), mm(lid.sag), mm(kLidCreep * lid.sag)}});
+         {force(lid.load_N), Measure{lid.sag, Quantity::Gauge},
+          Measure{kLidCreep * lid.sag, Quantity::Gauge}}});
     if (std::isfinite(lid.safety))
         out.notes.push_back(
             {lid.weakestAcross
