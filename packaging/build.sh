@@ -4,7 +4,8 @@
 #   asan     the same under the address and undefined-behaviour sanitizers
 #   release  what users get: the program alone, no tests
 # JOBS sets the number of compilers at once (default: one a processor). HEADERS_ALONE=OFF leaves out the
-# compiling of every header by itself, a tenth of the time of dev. SANITIZE_WINDOW=OFF leaves asan to core.
+# compiling of every header by itself, a tenth of the time of dev. SANITIZE_WINDOW=OFF leaves asan to core,
+# SANITIZE_NUMBERS=OFF leaves the long tests of plate and air out of it.
 set -euo pipefail
 
 root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd -P)
@@ -28,7 +29,8 @@ done
 checked=(-DCMAKE_BUILD_TYPE=RelWithDebInfo "-DCMAKE_CXX_FLAGS_RELWITHDEBINFO=-O1 -g1" -DLIDWRIGHT_TESTS=ON)
 case $kind in
 dev) settings=("${checked[@]}" -DLIDWRIGHT_SANITIZE=OFF "-DLIDWRIGHT_HEADERS_ALONE=${HEADERS_ALONE:-ON}") ;;
-asan) settings=("${checked[@]}" -DLIDWRIGHT_SANITIZE=ON "-DLIDWRIGHT_SANITIZE_WINDOW=${SANITIZE_WINDOW:-ON}") ;;
+asan) settings=("${checked[@]}" -DLIDWRIGHT_SANITIZE=ON "-DLIDWRIGHT_SANITIZE_WINDOW=${SANITIZE_WINDOW:-ON}"
+    "-DLIDWRIGHT_SANITIZE_NUMBERS=${SANITIZE_NUMBERS:-ON}") ;;
 # A warning that a newer compiler invents must not keep a maker from the program.
 release) settings=(-DCMAKE_BUILD_TYPE=Release -DLIDWRIGHT_TESTS=OFF -DLIDWRIGHT_SANITIZE=OFF -DLIDWRIGHT_WERROR=OFF) ;;
 *) usage ;;

@@ -231,7 +231,7 @@ TEST(WiringChecks, AnyDevicesAreJudged)
     start.hollows.resize(2);
     start.blocks.resize(2);
     start.fixings.resize(4);
-    for (int i = 0; i < 150; ++i) {
+    for (int i = 0; i < 40; ++i) {
         Plan plan = start;
         for (const Parameter& p : catalogue()) {
             const std::string_view key = p.key;
