@@ -69,9 +69,18 @@ std::vector<double> stationsOf(const Plan& plan, const Layout& layout)
         add(layout.nutX - plan.head.step);
         add(layout.nutX - plan.head.step - plan.head.ramp);
     }
-    for (const ReliefCut& cut : layout.relief.cuts)
-        for (const Point p : cut.floor)
-            add(p.x);
+    // Of a round end as many points as the beam can tell apart.
+    constexpr double kApart = 3;
+    for (const ReliefCut& cut : layout.relief.cuts) {
+        double last = cut.from - 2 * kApart;
+        for (std::size_t i = 0; i < cut.floor.size(); ++i) {
+            const double x = cut.floor[i].x;
+            const bool corner = i < 2 || i + 2 >= cut.floor.size();
+            if (!corner && x - last < kApart) continue;
+            add(x);
+            last = x;
+        }
+    }
     if (layout.relief.pad) {
         add(layout.relief.padFrom);
         add(layout.relief.padTo);
@@ -92,8 +101,15 @@ std::optional<Error> addPieces(const NeckSections& sections, NeckBeam& beam)
     const auto stations = stationsOf(sections.plan, sections.layout);
     beam.start = stations.front();
     for (std::size_t i = 1; i < stations.size(); ++i) {
-        const auto pieces = taperedPieces(stations[i] - stations[i - 1], sections.at(stations[i - 1], 1),
-                                          sections.at(stations[i], -1), 4);
+        const SectionAt from = sections.at(stations[i - 1], 1), to = sections.at(stations[i], -1);
+        // Where nothing tapers one piece is exact.
+        const bool even = from.layers.size() == to.layers.size() &&
+                          std::equal(from.layers.begin(), from.layers.end(), to.layers.begin(),
+                                     [](const SectionLayer& a, const SectionLayer& b) {
+                                         return std::abs(a.width - b.width) < kSame &&
+                                                std::abs(a.thickness - b.thickness) < kSame;
+                                     });
+        const auto pieces = taperedPieces(stations[i] - stations[i - 1], from, to, even ? 1 : 4);
         if (!pieces) return pieces.error();
         beam.pieces.insert(beam.pieces.end(), pieces->begin(), pieces->end());
     }

@@ -2,6 +2,7 @@
 #include "core/solvers/piece_weights.h"
 #include "core/solvers/playing_studies.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace lidwright {
@@ -10,6 +11,40 @@ namespace {
 Measure force(double newtons)
 {
     return {newtons, Quantity::Force};
+}
+
+/// What the depth of the relief does to the bow and to the strength: from none to as deep as leaves a third
+/// of the stick.
+std::vector<StudyPlot> byReliefDepth(const Plan& plan)
+{
+    constexpr int kSteps = 10;
+    Plan other = plan;
+    other.art.clear();  // the bow does not ask for it
+    other.relief.cut = true;
+    const double deepest = plan.neck.thickness * 2 / 3;
+    StudySeries hollow{"hollow of the fretboard", {}, false}, lift{"lift of the nut", {}, false};
+    StudySeries safety{"strength over stress", {}, false};
+    for (int i = 0; i <= kSteps; ++i) {
+        other.relief.depth = std::max(0.01, deepest * i / kSteps);
+        const NeckBow bow = neckBow(other, derive(other));
+        if (bow.problem) break;
+        hollow.points.push_back({other.relief.depth, bow.hollow});
+        lift.points.push_back({other.relief.depth, bow.nutRise});
+        safety.points.push_back({other.relief.depth, bow.factorOfSafety});
+    }
+    if (hollow.points.size() < 2) return {};
+    std::vector<std::pair<double, std::string>> guides;
+    if (plan.relief.cut) guides.emplace_back(plan.relief.depth, "as planned");
+    return {{"Bow by the relief's depth",
+             {"Depth of the relief", Quantity::Length},
+             {"Bow", Quantity::Gauge},
+             {hollow, lift},
+             guides},
+            {"Strength by the relief's depth",
+             {"Depth of the relief", Quantity::Length},
+             {"Strength over stress", Quantity::Ratio},
+             {safety},
+             guides}};
 }
 
 }  // namespace
@@ -35,7 +70,12 @@ Study neckStudy(const Plan& plan, const Layout& layout)
         if (const Fret& fret = layout.frets.scale.frets[i]; fret.fromNut > 0)
             add("Fret " + fret.label, layout.nutX + fret.fromNut);
     add("Head-end wall, inside", layout.headWall.innerX);
+    if (layout.relief.pad) {
+        add("Pad, front edge", layout.relief.padFrom);
+        add("Pad, back edge", layout.relief.padTo);
+    }
     add("Saddle", layout.saddleX);
+    add("Tail-end wall, inside", layout.tailWall.innerX);
     add("Tail end", layout.tailEndX);
 
     StudySeries fresh{"fresh", {}, false}, years{"after years", {}, false};
@@ -53,6 +93,8 @@ Study neckStudy(const Plan& plan, const Layout& layout)
           std::pair{layout.saddleX, "Saddle"}, std::pair{layout.tailWall.outerX, "Tail-end wall"}})
         plot.guides.emplace_back(x - layout.nutX, name);
     out.plots.push_back(std::move(plot));
+    for (StudyPlot& other : byReliefDepth(plan))
+        out.plots.push_back(std::move(other));
 
     out.notes = {{"All strings pull with %1. The nut is pressed down with %2 (least break angle %3), the "
                   "saddle with %4 (%5).",

@@ -17,17 +17,20 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
     const EndWallLayout& tail = in.layout.tailWall;
     if (!head.crossed || !tail.crossed) return;
     const double sideways = tail.openingCentre - head.openingCentre;
-    const double height = tail.opening.low - head.opening.low;
+    // A neck that is tilted on purpose wants its floors at different heights.
+    const double height = tail.opening.low - head.opening.low - (tail.neck.low - head.neck.low);
     const double off = std::max(std::abs(sideways), std::abs(height));
     const Verdict verdict = judgeAtMost(off, kFine, kMost);
     Sentence says;
     if (verdict == Verdict::Good)
-        says = {"The openings of both end walls lie on one line and at one height.", {}};
+        says = {"The openings of both end walls lie on one line, and at the heights that the neck asks for.",
+                {}};
     else if (std::abs(sideways) >= std::abs(height))
         says = {"The openings are %1 out of line: the neck would stand askew in the box.",
                 {mm(std::abs(sideways))}};
     else
-        says = {"The openings' floors differ by %1 in height: the neck would tilt.", {mm(std::abs(height))}};
+        says = {"The openings' floors are %1 off from one another in height: the neck would tilt by it.",
+                {mm(std::abs(height))}};
     Finding f = finding(kRule, "tail-opening", verdict, std::move(says));
     f.measured = mm(off);
     f.required = mm(kMost);

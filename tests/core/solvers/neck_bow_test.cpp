@@ -1,6 +1,7 @@
 #include "core/solvers/neck_bow.h"
 
 #include "core/materials/wood.h"
+#include "core/solvers/playing_studies.h"
 #include "core/solvers/playing_values.h"
 #include "core/solvers/string_loads.h"
 #include "core/solvers/study.h"
@@ -135,6 +136,26 @@ TEST(PlayingValues, ATensionIsThePublishedOne)
     ASSERT_TRUE(strings.at(0).ok());
     constexpr double kNewtonsPerPound = 4.4482216152605;
     EXPECT_NEAR(strings[0].load.tension_N / kNewtonsPerPound, 25.2, 0.05 + 0.011 * 25.2);
+}
+
+// The deeper the relief, the softer the stick: more bow, more lift, less strength.
+TEST(Studies, TheReliefsDepthIsShownAsACurve)
+{
+    const Plan plan;
+    const Study study = neckStudy(plan, derive(plan));
+    ASSERT_EQ(study.plots.size(), 3U);
+    const auto& lift = study.plots[1].series[1].points;
+    const auto& strength = study.plots[2].series[0].points;
+    ASSERT_EQ(lift.size(), 11U);
+    for (std::size_t i = 1; i < lift.size(); ++i) {
+        EXPECT_GT(lift[i].x, lift[i - 1].x);
+        EXPECT_GT(lift[i].y, lift[i - 1].y);
+        EXPECT_LE(strength[i].y, strength[i - 1].y + 1e-9);
+    }
+    // As planned it is the curve's own value there.
+    const NeckBow bow = neckBow(plan, derive(plan));
+    EXPECT_GT(bow.nutRise, lift.front().y);
+    EXPECT_LT(bow.nutRise, lift.back().y);
 }
 
 TEST(Studies, EveryOneHasRowsAsLongAsItsColumnsAndReadableCsv)
