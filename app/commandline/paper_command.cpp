@@ -18,7 +18,7 @@ namespace {
 constexpr OptionSpec kOptions[] = {
     {"-o", "FILE.pdf", "the file to write"},
     {"--size", "a4|letter|a3|tabloid|roll", "paper; by the locale where not said"},
-    {"--only", "lid,head-wall,tail-wall,bass-wall,treble-wall,backing,wiring",
+    {"--only", "lid,head-wall,tail-wall,bass-wall,treble-wall,backing,neck,fretboard,story-stick,wiring",
      "which templates; all that the plan has where not said"},
     {"--overlap", "LENGTH", "strip that neighbouring pages share; 15 mm where not said"},
     {"--correct-x", "FACTOR", "nominal over measured length on your printer, level"},
@@ -144,8 +144,9 @@ constinit const Command kPaperCommand{
     "PLAN -o FILE.pdf [--size a4|letter|a3|tabloid|roll] [--only lid,head-wall,...]\n"
     "                [--overlap LENGTH] [--correct-x FACTOR] [--correct-y FACTOR] [--set KEY=VALUE]...\n"
     "                [--art FILE.svg]...",
-    "Writes the lid's and the walls' templates and the wiring over as many pages as they need, with marks to "
-    "join them,\n"
+    "Writes the templates of lid, walls, neck and fretboard, the story stick and the wiring over as many "
+    "pages as\n"
+    "they need, with marks to join them,\n"
     "rulers to check the printer by, and a map of the pages.\n"
     "Exit code: 0 written, 2 the input cannot be used or the file not written.",
     kOptions,

@@ -206,6 +206,12 @@ QString templateLabel(TemplateKind kind)
             return PaperText::tr("Bass side wall");
         case TemplateKind::TrebleWall:
             return PaperText::tr("Treble side wall");
+        case TemplateKind::Neck:
+            return PaperText::tr("Neck");
+        case TemplateKind::Fretboard:
+            return PaperText::tr("Fretboard");
+        case TemplateKind::StoryStick:
+            return PaperText::tr("Story stick");
         case TemplateKind::Wiring:
             return PaperText::tr("Wiring");
         case TemplateKind::Backing:

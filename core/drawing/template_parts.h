@@ -29,5 +29,8 @@ Sheet lidTemplate(const ViewInput& in);
 Sheet wallTemplate(const ViewInput& in, bool head);
 Sheet sideWallTemplate(const ViewInput& in, bool treble);
 Sheet backingTemplate(const ViewInput& in);
+Sheet neckTemplate(const ViewInput& in);
+Sheet fretboardTemplate(const ViewInput& in);
+Sheet storyStickTemplate(const ViewInput& in);
 
 }  // namespace lidwright

@@ -21,6 +21,12 @@ const char* word(TemplateKind kind)
             return "treble-wall";
         case TemplateKind::Backing:
             return "backing";
+        case TemplateKind::Neck:
+            return "neck";
+        case TemplateKind::Fretboard:
+            return "fretboard";
+        case TemplateKind::StoryStick:
+            return "story-stick";
         case TemplateKind::Wiring:
             return "wiring";
     }
@@ -33,6 +39,7 @@ std::vector<TemplateKind> templatesOf(const Plan& plan)
     if (wallHasHoles(plan, DevicePlace::BassWall)) all.push_back(TemplateKind::BassWall);
     if (wallHasHoles(plan, DevicePlace::TrebleWall)) all.push_back(TemplateKind::TrebleWall);
     if (!plan.backingLayers.empty()) all.push_back(TemplateKind::Backing);
+    all.insert(all.end(), {TemplateKind::Neck, TemplateKind::Fretboard, TemplateKind::StoryStick});
     if (!plan.wiring.empty()) all.push_back(TemplateKind::Wiring);
     return all;
 }
@@ -54,6 +61,12 @@ Sheet templateSheet(const Plan& plan, const Layout& layout, TemplateKind kind, c
             return sideWallTemplate(in, kind == TemplateKind::TrebleWall);
         case TemplateKind::Backing:
             return backingTemplate(in);
+        case TemplateKind::Neck:
+            return neckTemplate(in);
+        case TemplateKind::Fretboard:
+            return fretboardTemplate(in);
+        case TemplateKind::StoryStick:
+            return storyStickTemplate(in);
         case TemplateKind::Wiring:
             return wiringSheet(plan, layout, style);
     }

@@ -63,6 +63,9 @@ protected:
 
 TEST_F(PaperDialogTest, ShowsThePagesOfTheJob)
 {
+    EXPECT_EQ(m_dialog->job().templates.size(), 6U);
+    for (const char* other : {"Neck", "Fretboard", "Story stick"})
+        QTest::keyClick(check(QString::fromLatin1(other)), Qt::Key_Space);
     EXPECT_EQ(m_dialog->job().templates.size(), 3U);
     const auto all = preview()->pages().pages.size();
     EXPECT_GT(all, 5U);

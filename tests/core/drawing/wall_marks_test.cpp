@@ -169,7 +169,7 @@ TEST(WallMarks, TemplatesAreOfferedForWhatThePlanHas)
     for (const TemplateKind kind : kTemplateKinds)
         words.emplace_back(word(kind));
     EXPECT_EQ(words, (std::vector<std::string>{"lid", "head-wall", "tail-wall", "bass-wall", "treble-wall",
-                                               "backing", "wiring"}));
+                                               "backing", "neck", "fretboard", "story-stick", "wiring"}));
 }
 
 TEST(WallMarks, TheLidsTemplateHasItsHolesForWiring)
