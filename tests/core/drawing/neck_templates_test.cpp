@@ -14,7 +14,7 @@ std::vector<Stroke> strokes(const Sheet& sheet, const std::string& layer)
 {
     std::vector<Stroke> out;
     for (const Element& e : sheet.elements)
-        if (const auto* stroke = std::get_if<Stroke>(&e.shape); stroke != nullptr && e.layer == layer)
+        if (const auto* stroke = std::get_if<Stroke>(&e.what); stroke != nullptr && e.layer == layer)
             out.push_back(*stroke);
     return out;
 }
@@ -22,7 +22,7 @@ std::vector<Stroke> strokes(const Sheet& sheet, const std::string& layer)
 bool says(const Sheet& sheet, const std::string& words)
 {
     return std::any_of(sheet.elements.begin(), sheet.elements.end(), [&](const Element& e) {
-        const auto* text = std::get_if<Text>(&e.shape);
+        const auto* text = std::get_if<Text>(&e.what);
         return text != nullptr && text->words.find(words) != std::string::npos;
     });
 }
@@ -88,7 +88,7 @@ TEST(NeckTemplates, LabelsDoNotLieOverOneAnother)
     for (const TemplateKind kind : {TemplateKind::Neck, TemplateKind::StoryStick, TemplateKind::Fretboard}) {
         std::vector<double> at;
         for (const Element& e : sheetOf({}, kind).elements)
-            if (const auto* text = std::get_if<Text>(&e.shape); text != nullptr && text->angle == 90)
+            if (const auto* text = std::get_if<Text>(&e.what); text != nullptr && text->angle == 90)
                 at.push_back(text->at.x);
         std::sort(at.begin(), at.end());
         ASSERT_GT(at.size(), 5U);
