@@ -32,6 +32,9 @@ constexpr ActionEntry kActions[] = {
     {Command::CutFile, "cut-file", QT_TRANSLATE_NOOP("Actions", "Lid for the &cutter..."),
      QT_TRANSLATE_NOOP("Actions", "Write the lid with its artwork as the cutter needs it: SVG, DXF or PDF"), "act_cut_file",
      kNone, "Ctrl+L"},
+    {Command::BuildSheet, "build-sheet", QT_TRANSLATE_NOOP("Actions", "Build s&heet..."),
+     QT_TRANSLATE_NOOP("Actions", "Write the steps of the work with their measures and cautions as a page or a PDF"),
+     "act_build_sheet", kNone, "Ctrl+Shift+P"},
 
     {Command::Undo, "undo", QT_TRANSLATE_NOOP("Actions", "&Undo"),
      QT_TRANSLATE_NOOP("Actions", "Take back the last change"), "act_undo", QKeySequence::Undo, "Ctrl+Z"},
@@ -119,7 +122,7 @@ constexpr ActionEntry kActions[] = {
 using K = MenuItem::Kind;
 const MenuItem kFile[] = {Command::New, Command::Open, K::RecentFiles, K::Samples, K::Separator, Command::Save, Command::SaveAs,
                           K::Separator, Command::AddArtwork, Command::BoxOutline, K::Separator, Command::Paper,
-                          Command::CutFile, Command::ExportPicture, K::Separator, Command::Quit};
+                          Command::CutFile, Command::BuildSheet, Command::ExportPicture, K::Separator, Command::Quit};
 const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::DeletePart, Command::PaintUses, Command::TakeTuning};
 const MenuItem kView[] = {Command::FitAll, Command::FitTop, Command::FitSection, Command::FitHeadEnd, Command::FitTailEnd,
                           K::Separator, Command::ZoomIn, Command::ZoomOut, K::Separator, Command::UnderView, Command::Snapping,

@@ -16,6 +16,7 @@ enum class Command {
     Quit,
     Paper,
     CutFile,
+    BuildSheet,
     Undo,
     Redo,
     DeletePart,

@@ -2,20 +2,9 @@
 #include "app/commandline/console.h"
 #include "app/commandline/drawing_session.h"
 #include "app/commandline/plan_input.h"
-#include "app/document/safe_write.h"
+#include "app/exchange/build_sheet.h"
 
 #include "core/checks/check.h"
-#include "core/io/build/build_sheet_html.h"
-
-#include <QBuffer>
-#include <QCoreApplication>
-#include <QDate>
-#include <QPageLayout>
-#include <QPdfWriter>
-#include <QTextDocument>
-
-#include <algorithm>
-#include <filesystem>
 
 namespace lidwright {
 
@@ -27,50 +16,20 @@ constexpr OptionSpec kOptions[] = {
     kArtOption,
 };
 
-/// The page without its drawing as a PDF on A4: text and tables are all that Qt's rich text takes of it.
-QByteArray pdfOfPage(const std::string& html)
-{
-    const DrawingSession session;
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    if (!buffer.open(QIODevice::WriteOnly)) return {};
-    {
-        QPdfWriter writer(&buffer);
-        writer.setPageSize(QPageSize(QPageSize::A4));
-        constexpr double kMargin = 15;  // mm
-        writer.setPageMargins({kMargin, kMargin, kMargin, kMargin}, QPageLayout::Millimeter);
-        QTextDocument document;
-        QFont font = document.defaultFont();
-        font.setPointSizeF(11);
-        document.setDefaultFont(font);
-        document.setHtml(QString::fromStdString(html));
-        document.print(&writer);
-    }
-    return bytes;
-}
-
 int run(const Arguments& arguments)
 {
     const auto file = arguments.value("-o");
     if (!file || file->empty())
         return refuse({"where to?", "sheet", "name the file to write: lidwright sheet PLAN -o build.html"});
-    std::string ending = std::filesystem::path(*file).extension().string();
-    std::transform(ending.begin(), ending.end(), ending.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    if (ending != ".html" && ending != ".htm" && ending != ".pdf")
+    const QString path = QString::fromStdString(*file);
+    if (!isBuildSheetPath(path))
         return refuse({"this kind of build sheet is not known", *file, "end the name in .html or .pdf"});
     const Result<PlanInput> input = readPlanInput(arguments);
     if (!input) return refuse(input.error());
     const Layout layout = derive(input->plan);
-    BuildSheetInput with;
-    with.version = LIDWRIGHT_VERSION;
-    with.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
-    with.drawing = ending != ".pdf";
-    const auto findings = check(input->plan, layout);
-    const std::string html = buildSheetHtml(input->plan, layout, findings, with);
-    const QByteArray bytes = with.drawing ? QByteArray::fromStdString(html) : pdfOfPage(html);
-    if (bytes.isEmpty()) return refuse({"the PDF could not be made", *file, "write it as .html"});
-    if (const auto error = writeFileSafely(QString::fromStdString(*file), bytes)) return refuse(*error);
+    const DrawingSession session;
+    if (const auto error = writeBuildSheet(input->plan, layout, check(input->plan, layout), path))
+        return refuse(*error);
     return finish(print(*file + ": written\n"), kExitFine);
 }
 

@@ -63,6 +63,8 @@ public:
     std::function<const Tuning*()> askForTuning;
     /// The same for the kind of a new part of the wiring; nothing to go back.
     std::function<std::optional<DeviceKind>()> askForDevice;
+    /// How the user is asked where the build sheet goes; empty for nowhere.
+    std::function<QString(const QString& suggestion)> askForBuildSheet;
     PathQuestions& questions() { return m_questions; }
 
 protected:
