@@ -2,6 +2,7 @@
 #include "core/drawing/inside_views.h"
 #include "core/drawing/lettering.h"
 #include "core/drawing/ring_split.h"
+#include "core/solvers/height_chain.h"
 #include "core/solvers/neck_bow.h"
 
 #include <algorithm>
@@ -140,6 +141,22 @@ void drawHeights(ViewPen& pen, const ViewInput& in)
     pen.add(below);
 }
 
+/// The chain of heights where the set-up is selected: string over frets at the nut and at the octave, and
+/// over the lid at the box's edge.
+void drawHeightChain(ViewPen& pen, const ViewInput& in)
+{
+    if (in.options.selected != "setup") return;
+    const Layout& l = in.layout;
+    const HeightChain chain = heightChain(in.plan, l);
+    const auto upright = [&](double x, double from, double height, const char* key) {
+        if (height > 0) pen.dimension("setup", {x, from}, {x, from + height}, -pen.paper(5), key);
+    };
+    const double octave = l.nutX + in.plan.scale.length / 2;
+    upright(l.nutEdgeX, chain.fretTops + l.neckRise(l.nutEdgeX), chain.nutOverFrets, "setup.nut-clearance");
+    upright(octave, chain.fretTops + l.neckRise(octave), chain.atOctave, "");
+    upright(l.headWall.outerX, l.lid.high, chain.overBoxEdge, "");
+}
+
 }  // namespace
 
 void drawSectionView(ViewPen& pen, const ViewInput& in)
@@ -164,6 +181,7 @@ void drawSectionView(ViewPen& pen, const ViewInput& in)
     drawStringing(pen, in);
     drawHeights(pen, in);
     drawInsideDimensions(pen, in);
+    drawHeightChain(pen, in);
 
     const std::string label = in.options.only ? "Long section"
                                               : "Long section A\xE2\x80\x93"

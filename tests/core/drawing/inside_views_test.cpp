@@ -6,6 +6,7 @@
 
 #include "core/base/length_text.h"
 #include "core/layout/fittings_layout.h"
+#include "core/solvers/height_chain.h"
 
 #include <set>
 
@@ -245,6 +246,20 @@ TEST(InsideViews, TheSelectedPartsMeasuresStandWhereTheyAre)
               (Keys{"fittings.foot-height", "fittings.foot-diameter", "fittings.strap-before"}));
     // A part that is gone has none.
     EXPECT_EQ(keysOf(plan, View::Under, "bar.3"), Keys{});
+}
+
+TEST(InsideViews, TheSectionShowsTheChainOfHeightsOfTheSetUp)
+{
+    Plan plan;
+    plan.neck.tilt = 0.3;
+    const HeightChain chain = heightChain(plan, derive(plan));
+    const auto shown = of<Dimension>(viewAlone(plan, View::Section, "setup"), "setup", "dimensions");
+    ASSERT_EQ(shown.size(), 3U);
+    EXPECT_NEAR(distance(shown[0].a, shown[0].b), chain.nutOverFrets, 1e-9);
+    EXPECT_NEAR(distance(shown[1].a, shown[1].b), chain.atOctave, 1e-9);
+    EXPECT_NEAR(distance(shown[2].a, shown[2].b), chain.overBoxEdge, 1e-9);
+    EXPECT_EQ(shown[0].key, "setup.nut-clearance");
+    EXPECT_TRUE(of<Dimension>(viewAlone(plan, View::Section), "setup", "dimensions").empty());
 }
 
 TEST(InsideViews, AnyPlanWithinTheHardRangesIsDrawn)
