@@ -3,6 +3,8 @@
 #include "core/layout/art_place.h"
 #include "core/layout/inside_suggestions.h"
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace lidwright {
@@ -16,6 +18,61 @@ void takeDrawing(Plan& plan, int index)
     std::erase_if(plan.ties, [index](const TieSpot& tie) { return tie.art == index + 1; });
     for (TieSpot& tie : plan.ties)
         if (tie.art > index + 1) --tie.art;
+}
+
+template <auto List>
+int countOf(const Plan& plan)
+{
+    return static_cast<int>((plan.*List).size());
+}
+
+template <auto List>
+void takeFrom(Plan& plan, int index)
+{
+    (plan.*List).erase((plan.*List).begin() + index);
+}
+
+/// A list of the plan by the word of its part.
+struct MemberList {
+    const char* word;
+    int (*count)(const Plan&);
+    void (*take)(Plan&, int index);
+};
+
+template <auto List>
+constexpr MemberList listOf(const char* word, void (*take)(Plan&, int) = takeFrom<List>)
+{
+    return {word, countOf<List>, take};
+}
+
+constexpr MemberList kLists[] = {listOf<&Plan::art>("art", takeDrawing),
+                                 listOf<&Plan::ties>("tie"),
+                                 listOf<&Plan::holes>("hole"),
+                                 listOf<&Plan::fixings>("fixing"),
+                                 listOf<&Plan::backingLayers>("backing"),
+                                 listOf<&Plan::hollows>("hollow"),
+                                 listOf<&Plan::stringSet>("string"),
+                                 listOf<&Plan::blocks>("block"),
+                                 listOf<&Plan::bars>("bar"),
+                                 listOf<&Plan::wiring>("wiring"),
+                                 listOf<&Plan::stock>("stock"),
+                                 listOf<&Plan::accepted>("accepted")};
+
+const MemberList* findList(const QString& word)
+{
+    const auto found = std::find_if(std::begin(kLists), std::end(kLists),
+                                    [&](const MemberList& list) { return word == QLatin1String(list.word); });
+    return found == std::end(kLists) ? nullptr : &*found;
+}
+
+/// The plan with one more member at the end of the list; nothing when the list is full.
+template <auto List, typename Member>
+std::optional<Plan> withOneMore(const Plan& plan, Member member)
+{
+    if ((plan.*List).size() >= static_cast<std::size_t>(kMostPieces)) return std::nullopt;
+    Plan next = plan;
+    (next.*List).push_back(std::move(member));
+    return next;
 }
 
 }  // namespace
@@ -32,19 +89,8 @@ std::optional<PartMember> partMember(const QString& partKey)
 
 int memberCount(const Plan& plan, const QString& list)
 {
-    if (list == QLatin1String("art")) return static_cast<int>(plan.art.size());
-    if (list == QLatin1String("hole")) return static_cast<int>(plan.holes.size());
-    if (list == QLatin1String("tie")) return static_cast<int>(plan.ties.size());
-    if (list == QLatin1String("fixing")) return static_cast<int>(plan.fixings.size());
-    if (list == QLatin1String("string")) return static_cast<int>(plan.stringSet.size());
-    if (list == QLatin1String("block")) return static_cast<int>(plan.blocks.size());
-    if (list == QLatin1String("hollow")) return static_cast<int>(plan.hollows.size());
-    if (list == QLatin1String("bar")) return static_cast<int>(plan.bars.size());
-    if (list == QLatin1String("wiring")) return static_cast<int>(plan.wiring.size());
-    if (list == QLatin1String("backing")) return static_cast<int>(plan.backingLayers.size());
-    if (list == QLatin1String("stock")) return static_cast<int>(plan.stock.size());
-    if (list == QLatin1String("accepted")) return static_cast<int>(plan.accepted.size());
-    return 0;
+    const MemberList* found = findList(list);
+    return found != nullptr ? found->count(plan) : 0;
 }
 
 bool hasPart(const Plan& plan, const QString& partKey)
@@ -60,56 +106,25 @@ std::optional<Plan> withoutMember(const Plan& plan, const QString& partKey)
     if (!member || member->index >= memberCount(plan, member->list)) return std::nullopt;
     if (member->list == QLatin1String("string") && plan.stringSet.size() < 2) return std::nullopt;
     Plan next = plan;
-    if (member->list == QLatin1String("art"))
-        takeDrawing(next, member->index);
-    else if (member->list == QLatin1String("tie"))
-        next.ties.erase(next.ties.begin() + member->index);
-    else if (member->list == QLatin1String("string"))
-        next.stringSet.erase(next.stringSet.begin() + member->index);
-    else if (member->list == QLatin1String("fixing"))
-        next.fixings.erase(next.fixings.begin() + member->index);
-    else if (member->list == QLatin1String("hole"))
-        next.holes.erase(next.holes.begin() + member->index);
-    else if (member->list == QLatin1String("backing"))
-        next.backingLayers.erase(next.backingLayers.begin() + member->index);
-    else if (member->list == QLatin1String("hollow"))
-        next.hollows.erase(next.hollows.begin() + member->index);
-    else if (member->list == QLatin1String("bar"))
-        next.bars.erase(next.bars.begin() + member->index);
-    else if (member->list == QLatin1String("stock"))
-        next.stock.erase(next.stock.begin() + member->index);
-    else if (member->list == QLatin1String("accepted"))
-        next.accepted.erase(next.accepted.begin() + member->index);
-    else if (member->list == QLatin1String("wiring"))
-        next.wiring.erase(next.wiring.begin() + member->index);
-    else
-        next.blocks.erase(next.blocks.begin() + member->index);
+    findList(member->list)->take(next, member->index);
     return next;
 }
 
 std::optional<Plan> withHole(const Plan& plan, HoleKind kind)
 {
-    if (static_cast<int>(plan.holes.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.holes.emplace_back();
-    next.holes.back().kind = kind;
-    return next;
+    SoundHole hole;
+    hole.kind = kind;
+    return withOneMore<&Plan::holes>(plan, hole);
 }
 
 std::optional<Plan> withBlock(const Plan& plan)
 {
-    if (static_cast<int>(plan.blocks.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.blocks.emplace_back();
-    return next;
+    return withOneMore<&Plan::blocks>(plan, WallBlock{});
 }
 
 std::optional<Plan> withFixing(const Plan& plan)
 {
-    if (static_cast<int>(plan.fixings.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.fixings.emplace_back();
-    return next;
+    return withOneMore<&Plan::fixings>(plan, LidFixing{});
 }
 
 std::optional<Plan> withString(const Plan& plan)
@@ -136,58 +151,37 @@ std::optional<Plan> withTie(const Plan& plan, const Layout& layout, const QStrin
 
 std::optional<Plan> withBackingLayer(const Plan& plan)
 {
-    if (static_cast<int>(plan.backingLayers.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.backingLayers.emplace_back();
-    return next;
+    return withOneMore<&Plan::backingLayers>(plan, BackingLayer{});
 }
 
 std::optional<Plan> withHollow(const Plan& plan)
 {
-    if (static_cast<int>(plan.hollows.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.hollows.emplace_back();
-    return next;
+    return withOneMore<&Plan::hollows>(plan, Hollow{});
 }
 
 std::optional<Plan> withBar(const Plan& plan, const Layout& layout)
 {
-    if (static_cast<int>(plan.bars.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.bars.push_back(suggestedBar(plan, layout));
-    return next;
+    return withOneMore<&Plan::bars>(plan, suggestedBar(plan, layout));
 }
 
 std::optional<Plan> withDevice(const Plan& plan, const Layout& layout, DeviceKind kind)
 {
-    if (static_cast<int>(plan.wiring.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.wiring.push_back(suggestedDevice(plan, layout, kind));
-    return next;
+    return withOneMore<&Plan::wiring>(plan, suggestedDevice(plan, layout, kind));
 }
 
 std::optional<Plan> withStock(const Plan& plan)
 {
-    if (static_cast<int>(plan.stock.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.stock.emplace_back();
-    return next;
+    return withOneMore<&Plan::stock>(plan, StockPiece{});
 }
 
 std::optional<Plan> withAcceptance(const Plan& plan)
 {
-    if (static_cast<int>(plan.accepted.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.accepted.emplace_back();
-    return next;
+    return withOneMore<&Plan::accepted>(plan, Acceptance{});
 }
 
 std::optional<Plan> withArtwork(const Plan& plan, ArtPiece piece)
 {
-    if (static_cast<int>(plan.art.size()) >= kMostPieces) return std::nullopt;
-    Plan next = plan;
-    next.art.push_back(std::move(piece));
-    return next;
+    return withOneMore<&Plan::art>(plan, std::move(piece));
 }
 
 }  // namespace lidwright

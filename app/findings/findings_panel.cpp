@@ -103,15 +103,13 @@ FindingCard* FindingsPanel::makeCard()
 
 void FindingsPanel::accept(const Finding& finding, bool on)
 {
-    const std::string whole = finding.rule + " " + finding.part;
     Plan next = m_document.plan();
     if (on) {
         const QString reason = askForReason(shown(finding.sentence, m_document.style()));
         if (reason.isEmpty() || static_cast<int>(next.accepted.size()) >= kMostPieces) return;
-        next.accepted.push_back({whole, reason.toStdString()});
+        next.accepted.push_back({acceptanceName(finding), reason.toStdString()});
     } else {
-        std::erase_if(next.accepted,
-                      [&](const Acceptance& a) { return a.finding == whole || a.finding == finding.rule; });
+        std::erase_if(next.accepted, [&](const Acceptance& a) { return isMeant(a, finding); });
     }
     m_document.replace(next, on ? tr("Live with a finding") : tr("Live with a finding no longer"));
 }

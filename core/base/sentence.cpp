@@ -48,9 +48,8 @@ std::string spokenVolume(double cubicMillimetres, const UnitStyle& style)
 
 std::string spokenMass(double kilograms, const UnitStyle& style)
 {
-    constexpr double perOunce = 0.028349523125;  // exact, avoirdupois pound of 1959
     const char mark = style.decimalMark;
-    if (style.unit != LengthUnit::Millimetre) return figures(kilograms / perOunce, mark) + " oz";
+    if (style.unit != LengthUnit::Millimetre) return figures(kilograms / kKilogramsPerOunce, mark) + " oz";
     if (std::abs(kilograms) >= 1) return figures(kilograms, mark) + " kg";
     return figures(kilograms * 1000, mark) + " g";
 }

@@ -2,7 +2,8 @@
 
 namespace lidwright {
 
-inline constexpr double kMillimetresPerInch = 25.4;  // exact, international inch (1959)
+inline constexpr double kMillimetresPerInch = 25.4;           // exact, international inch (1959)
+inline constexpr double kKilogramsPerOunce = 0.028349523125;  // exact, avoirdupois pound of 1959
 inline constexpr double kPi = 3.14159265358979323846;
 
 /// Degrees at the surface, radians in formulas.

@@ -63,8 +63,7 @@ bool proves(const Finding& finding, const std::map<std::string, Verdict>& before
 std::string reasonFor(const Plan& plan, const Finding& f)
 {
     for (const Acceptance& accepted : plan.accepted)
-        if (accepted.finding == f.rule || accepted.finding == f.rule + " " + f.part)
-            return accepted.reason.empty() ? "accepted" : accepted.reason;
+        if (isMeant(accepted, f)) return accepted.reason.empty() ? "accepted" : accepted.reason;
     return {};
 }
 
@@ -96,6 +95,16 @@ std::vector<Remedy> proven(const CheckInput& in, const Finding& finding,
 }
 
 }  // namespace
+
+std::string acceptanceName(const Finding& finding)
+{
+    return finding.rule + " " + finding.part;
+}
+
+bool isMeant(const Acceptance& accepted, const Finding& finding)
+{
+    return accepted.finding == finding.rule || accepted.finding == acceptanceName(finding);
+}
 
 const char* word(Verdict verdict)
 {

@@ -92,20 +92,17 @@ Drag neckSide(const DragJob& job, double by)
 
 Drag neckTop(const DragJob& job)
 {
-    const Snapped s =
-        snapTo(job.to.y - job.l.neckRise((job.l.nutX + job.l.headWall.outerX) / 2) - job.l.lid.low,
-               {{0, "lid's underside"},
-                {job.plan.lid.thickness, "lid's top"},
-                {job.l.walls.high - job.l.lid.low, "wall's top edge"}},
-               0, job.snap);
+    const Snapped s = snapTo(job.to.y - job.l.neckRise(job.handle.at.x) - job.l.lid.low,
+                             {{0, "lid's underside"},
+                              {job.plan.lid.thickness, "lid's top"},
+                              {job.l.walls.high - job.l.lid.low, "wall's top edge"}},
+                             0, job.snap);
     return oneKey(job, "neck.top", s.value, s.name, "Set neck's top %1 above the lid's underside");
 }
 
 Drag neckUnder(const DragJob& job)
 {
-    const Snapped s =
-        snapTo(job.l.neckZ.high + job.l.neckRise((job.l.nutX + job.l.headWall.outerX) / 2) - job.to.y, {}, 0,
-               job.snap);
+    const Snapped s = snapTo(job.l.neckZ.high + job.l.neckRise(job.handle.at.x) - job.to.y, {}, 0, job.snap);
     return oneKey(job, "neck.thickness", s.value, s.name, "Set neck thickness to %1");
 }
 

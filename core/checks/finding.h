@@ -56,4 +56,9 @@ struct Finding {
     std::string accepted;
 };
 
+/// How a finding is named where it is lived with: its rule and its part.
+std::string acceptanceName(const Finding& finding);
+/// Whether this finding is meant: by that name, or by its rule alone, which means those of every part.
+bool isMeant(const Acceptance& accepted, const Finding& finding);
+
 }  // namespace lidwright

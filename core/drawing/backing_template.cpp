@@ -6,8 +6,6 @@
 namespace lidwright {
 namespace {
 
-constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
-
 std::string layerNote(const BackingLayer& layer, const UnitStyle& style)
 {
     const auto with = [&](double mm) { return lengthWithUnit(mm, style); };

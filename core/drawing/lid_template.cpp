@@ -8,9 +8,8 @@
 namespace lidwright {
 namespace {
 
-constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
-constexpr double kBeside = 5;        // mm of the end's words from the outline
-constexpr double kCross = 4;         // mm to each side of a centre mark
+constexpr double kBeside = 5;  // mm of the end's words from the outline
+constexpr double kCross = 4;   // mm to each side of a centre mark
 
 /// Engraved areas hatched, with bare wood painted bare, larger outlines first.
 void drawEngraving(ViewPen& pen, const Layout& layout)

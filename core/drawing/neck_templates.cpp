@@ -1,6 +1,6 @@
 #include "core/drawing/sheet_furniture.h"
 #include "core/drawing/template_parts.h"
-#include "core/materials/wood.h"
+#include "core/materials/material.h"
 #include "core/solvers/fret_wire.h"
 
 #include <algorithm>
@@ -8,15 +8,8 @@
 namespace lidwright {
 namespace {
 
-constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
-constexpr double kStickWidth = 30;   // mm, of a story stick's strip: wide enough to be glued on a lath
-constexpr double kLabelStep = 3.6;   // mm between upright labels: their height and a little air
-
-std::string woodName(const std::string& id)
-{
-    const Wood* wood = findWood(id);
-    return wood != nullptr ? wood->name : id;
-}
+constexpr double kStickWidth = 30;  // mm, of a story stick's strip: wide enough to be glued on a lath
+constexpr double kLabelStep = 3.6;  // mm between upright labels: their height and a little air
 
 /// Words set upright at x, pushed on so far that they do not meet the one before; a line leads to their
 /// place.
@@ -92,7 +85,7 @@ Sheet fretboardTemplate(const ViewInput& in)
     } else {
         notes.push_back({"This plan has no fretboard: it would have no length.", 3.5});
     }
-    notes.push_back({woodName(plan.fretboard.wood) + ", " +
+    notes.push_back({materialName(plan.fretboard.wood) + ", " +
                          lengthWithUnit(plan.fretboard.thickness, in.options.style) +
                          " thick, grain along. " + unitNote(in.options.style) +
                          ". Numbers: fret and distance from the nut's front edge.",
@@ -156,7 +149,7 @@ Sheet neckTemplate(const ViewInput& in)
     const std::vector<NoteLine> notes{
         {plan.sheet.title, 5},
         {"Neck, from above and from the side. Full size.", 3.5},
-        {woodName(plan.neck.wood) + ", grain along. " + unitNote(in.options.style) +
+        {materialName(plan.neck.wood) + ", grain along. " + unitNote(in.options.style) +
              ". Stations: distance from the nut's front edge.",
          2.5},
         {"Outline and side: leave the line and plane down to it. Crosses: punch, then drill " +

@@ -5,12 +5,6 @@
 #include <algorithm>
 
 namespace lidwright {
-namespace {
-
-constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
-
-}  // namespace
-
 Sheet sideWallTemplate(const ViewInput& in, bool treble)
 {
     const Layout& l = in.layout;

@@ -11,6 +11,8 @@ struct NoteLine {
     double height = 2.5;  ///< mm, ISO 3098
 };
 
+inline constexpr double kLeastNotes = 150;  ///< mm that notes are at least allowed to be wide
+
 /// The lines with those too long for `width` mm broken at blanks.
 std::vector<NoteLine> wrapped(const std::vector<NoteLine>& lines, double width);
 

@@ -8,9 +8,8 @@
 namespace lidwright {
 namespace {
 
-constexpr double kLeastNotes = 150;  // mm that notes are at least allowed to be wide
-constexpr double kOver = 4;          // mm that centre lines run beyond the wall
-constexpr double kAboveDetail = 6;   // mm
+constexpr double kOver = 4;         // mm that centre lines run beyond the wall
+constexpr double kAboveDetail = 6;  // mm
 
 Ring upright(double y0, double y1, Span z)
 {

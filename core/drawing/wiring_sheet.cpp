@@ -35,25 +35,6 @@ std::string unbroken(double mm, const UnitStyle& style)
     return words;
 }
 
-const char* placeWords(DevicePlace place)
-{
-    switch (place) {
-        case DevicePlace::Lid:
-            return "lid";
-        case DevicePlace::Neck:
-            return "stick's top";
-        case DevicePlace::HeadWall:
-            return "head-end wall";
-        case DevicePlace::TailWall:
-            return "tail-end wall";
-        case DevicePlace::BassWall:
-            return "bass side wall";
-        case DevicePlace::TrebleWall:
-            return "treble side wall";
-    }
-    return "";
-}
-
 /// The diagram, with (0, 0) in the middle of its highest symbols' row at the left.
 class Diagram {
 public:
@@ -212,7 +193,7 @@ std::string whereWords(const Device& device, const UnitStyle& style)
         if (value == 0) return "on the centre line";
         return mm(value) + (value < 0 ? " to the bass side" : " to the treble side");
     };
-    std::string out = placeWords(device.place);
+    std::string out = device.place == DevicePlace::Neck ? "stick's top" : placeName(device.place);
     switch (device.place) {
         case DevicePlace::Lid:
         case DevicePlace::Neck:

@@ -137,6 +137,25 @@ const char* deviceName(DeviceKind kind)
     return "";
 }
 
+const char* placeName(DevicePlace place)
+{
+    switch (place) {
+        case DevicePlace::Lid:
+            return "lid";
+        case DevicePlace::Neck:
+            return "stick";
+        case DevicePlace::HeadWall:
+            return "head-end wall";
+        case DevicePlace::TailWall:
+            return "tail-end wall";
+        case DevicePlace::BassWall:
+            return "bass side wall";
+        case DevicePlace::TrebleWall:
+            return "treble side wall";
+    }
+    return "";
+}
+
 std::vector<BarLayout> barLayout(const Plan& plan, const Layout& layout)
 {
     std::vector<BarLayout> out;

@@ -51,5 +51,7 @@ std::vector<InsideSolid> insideSolids(const Plan& plan, const Layout& layout);
 
 /// What the kind of a part of the wiring is called, marked English.
 const char* deviceName(DeviceKind kind);
+/// What a part of the wiring sits on, marked English: "lid", "stick", "head-end wall".
+const char* placeName(DevicePlace place);
 
 }  // namespace lidwright

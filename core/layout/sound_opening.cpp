@@ -1,19 +1,11 @@
 #include "core/layout/sound_opening.h"
 
-#include "core/materials/panel.h"
-#include "core/materials/wood.h"
+#include "core/materials/material.h"
 
 #include <algorithm>
 
 namespace lidwright {
 namespace {
-
-double lidDensity(const Plan& plan)
-{
-    if (const Wood* wood = findWood(plan.lid.material)) return wood->density_kg_m3;
-    if (const Panel* panel = findPanel(plan.lid.material)) return panel->density_kg_m3;
-    return 0;
-}
 
 StackLayer stackLayer(const Plan& plan, const BackingLayer& layer)
 {
@@ -38,7 +30,7 @@ StackLayer stackLayer(const Plan& plan, const BackingLayer& layer)
         case BackingKind::Panel:
             break;
     }
-    return OpenPanel{layer.thickness, lidDensity(plan)};
+    return OpenPanel{layer.thickness, materialDensity_kg_m3(plan.lid.material)};
 }
 
 /// Area of the region that lies in `mask`; nothing is clipped where their boxes do not meet.
@@ -66,14 +58,19 @@ Result<StackOpening> backingStack(const Plan& plan)
     return stackOpening(layers);
 }
 
-SoundOpening soundOpening(const Plan& plan, const Layout& layout)
+Region lidCutOuts(const Layout& layout)
 {
     std::vector<Region> all;
     for (const PlacedArtPtr& art : layout.art)
         all.push_back(art->cut);
     for (const Ring& hole : layout.holes)
         all.push_back(fill({hole}, FillRule::NonZero));
-    const Region open = all.size() == 1 ? all.front() : unite(all);
+    return all.size() == 1 ? all.front() : unite(all);
+}
+
+SoundOpening soundOpening(const Plan& plan, const Layout& layout)
+{
+    const Region open = lidCutOuts(layout);
     const Region neck = fill({layout.neckOutline}, FillRule::NonZero);
     std::vector<Region> blocks;
     for (const BlockLayout& block : layout.blocks)

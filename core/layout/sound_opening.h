@@ -9,6 +9,9 @@ namespace lidwright {
 /// Errors: a layer whose sizes leave no opening, or no metal; `where` is its key.
 Result<StackOpening> backingStack(const Plan& plan);
 
+/// All artwork that is cut through the lid and all plain holes, as one.
+Region lidCutOuts(const Layout& layout);
+
 /// What is left of the lid's openings, mm2.
 struct SoundOpening {
     double openings = 0;      ///< all artwork cut through and all plain holes

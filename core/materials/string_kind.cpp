@@ -95,6 +95,12 @@ const StringKind* findStringKind(std::string_view id)
     return at == all.end() ? nullptr : &*at;
 }
 
+std::string stringKindName(std::string_view id)
+{
+    const StringKind* kind = findStringKind(id);
+    return kind != nullptr ? kind->name : std::string(id);
+}
+
 double usualCore(double gauge)
 {
     const double gauge_in = std::clamp(gauge / kMillimetresPerInch, 0.016, 0.047);

@@ -63,6 +63,8 @@ const std::vector<StringKind>& stringKinds();
 
 /// The kind with that id, or nullptr.
 const StringKind* findStringKind(std::string_view id);
+/// What it is called; the id itself where it is not known.
+std::string stringKindName(std::string_view id);
 
 /// Reads tables with the columns of resources/data/string_kinds.csv and string_unit_weights.csv. Errors name
 /// table, line and column: see Table::read; values that no string has, ids that stand there twice, a wire

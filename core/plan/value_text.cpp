@@ -60,8 +60,6 @@ Result<double> parseGauge(std::string_view text, const UnitStyle& style)
     return parseLength(text, style);
 }
 
-constexpr double kKilogramsPerOunce = 0.028349523125;  // exact, avoirdupois pound of 1959
-
 /// kg. A bare number is in kilograms as inside, or in ounces where lengths are in inches.
 Result<double> parseMass(std::string_view text, const UnitStyle& style)
 {

@@ -24,12 +24,17 @@ double hollow(const Plan& plan, const Layout& layout, double x)
     return plan.setup.relief * 4 * t * (1 - t);
 }
 
+/// The straight string over the frets' plane at x.
+double stringLine(const Layout& layout, const HeightChain& chain, double x)
+{
+    return chain.nutOverFrets + share(layout, x) * (chain.saddleOverFrets - chain.nutOverFrets);
+}
+
 }  // namespace
 
 double stringOverFrets(const Plan& plan, const Layout& layout, const HeightChain& chain, double x)
 {
-    return chain.nutOverFrets + share(layout, x) * (chain.saddleOverFrets - chain.nutOverFrets) +
-           hollow(plan, layout, x);
+    return stringLine(layout, chain, x) + hollow(plan, layout, x);
 }
 
 namespace {
@@ -39,9 +44,7 @@ namespace {
 void addActions(const Plan& plan, const Layout& layout, const std::function<double(double)>& drop,
                 HeightChain& out)
 {
-    const auto over = [&](double x) {
-        return out.nutOverFrets + share(layout, x) * (out.saddleOverFrets - out.nutOverFrets) + drop(x);
-    };
+    const auto over = [&](double x) { return stringLine(layout, out, x) + drop(x); };
     const double octave = layout.nutX + plan.scale.length / 2;
     out.atOctave = over(octave);
     const auto& frets = layout.frets.scale.frets;
@@ -93,8 +96,7 @@ double strungOverFrets(const Plan& plan, const Layout& layout, const NeckBow& bo
 {
     const HeightChain chain = heightChain(plan, layout);
     if (bow.problem || bow.line.empty()) return stringOverFrets(plan, layout, chain, x);
-    return chain.nutOverFrets + share(layout, x) * (chain.saddleOverFrets - chain.nutOverFrets) +
-           times * strungDrop(layout, bow, x);
+    return stringLine(layout, chain, x) + times * strungDrop(layout, bow, x);
 }
 
 HeightChain strungHeights(const Plan& plan, const Layout& layout, const NeckBow& bow, double times)

@@ -1,5 +1,6 @@
 #include "core/solvers/lid_air.h"
 
+#include "core/layout/sound_opening.h"
 #include "core/layout/wiring_openings.h"
 
 #include <algorithm>
@@ -45,12 +46,8 @@ double extraLength(const BackingLayer& layer)
 
 Region openings(const Plan& plan, const Layout& layout)
 {
-    std::vector<Region> open;
-    for (const PlacedArtPtr& art : layout.art)
-        if (art) open.push_back(art->cut);
-    for (const Ring& ring : layout.holes)
-        open.push_back(Region{{ring}});
-    if (open.empty()) return {};
+    Region all = lidCutOuts(layout);
+    if (all.empty()) return {};
     std::vector<Region> closed;
     for (const Ring& ring : stickAgainst(plan, layout, kLeastAirUnder))
         closed.push_back(Region{{ring}});
@@ -62,7 +59,6 @@ Region openings(const Plan& plan, const Layout& layout)
     for (const WiringOpening& part : wiringOpenings(plan, layout))
         closed.push_back(Region{{part.outline}});
     if (!layout.bridgeOutline.empty()) closed.push_back(Region{{layout.bridgeOutline}});
-    Region all = unite(open);
     if (!layout.boxInner.empty()) all = intersect(all, Region{{layout.boxInner}});
     return closed.empty() ? all : subtract(all, unite(closed));
 }

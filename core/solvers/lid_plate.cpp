@@ -61,37 +61,25 @@ Lately& lately()
     return kept;
 }
 
-/// The watch of one stage that takes the share from - to of the whole.
-PlateWatch stage(const PlateWatch& watch, double from, double to)
-{
-    PlateWatch out;
-    out.cancelled = watch.cancelled;
-    if (watch.progress)
-        out.progress = [progress = watch.progress, from, to](double share) {
-            progress(from + share * (to - from));
-        };
-    return out;
-}
-
 SolvedPtr solved(const PlateProblem& problem, int cells, const PlateWatch& watch)
 {
     if (const SolvedPtr known = lately().find(problem, cells)) return known;
     auto out = std::make_shared<Solved>();
     const auto stopped = [&] { return watch.cancelled && watch.cancelled(); };
-    auto model = buildPlate(problem, cells, stage(watch, 0, 0.4));
+    auto model = buildPlate(problem, cells, stageOf(watch, 0, 0.4));
     if (!model) {
         out->problem = model.error();
         return out;
     }
     out->model = *model;
     if (!problem.loads.empty()) {
-        auto rest = model->rest(stage(watch, 0.4, 0.7));
+        auto rest = model->rest(stageOf(watch, 0.4, 0.7));
         if (!rest)
             out->problem = rest.error();
         else
             out->unit = std::move(rest).value();
     }
-    auto modes = model->modes(kModes, stage(watch, 0.7, 1));
+    auto modes = model->modes(kModes, stageOf(watch, 0.7, 1));
     if (!modes)
         out->problem = modes.error();
     else
@@ -179,14 +167,14 @@ LidAnswer lidAnswer(const Plan& plan, const Layout& layout, const NeckBow& bow, 
     const bool known = fineness == Fineness::Sketch && lately().find(problem, plateCells(Fineness::Coarse));
     const int cells = plateCells(known ? Fineness::Coarse : fineness);
     out.note = sheet->note;
-    out.triedStiffness = triedStiffness(plan, layout, cells, stage(watch, 0, 0.4));
+    out.triedStiffness = triedStiffness(plan, layout, cells, stageOf(watch, 0, 0.4));
     if (out.triedStiffness != 1) {
         out.scatter = kTriedScatter;
         const double k = out.triedStiffness;
         PlateStiffness& d = problem.stiffness;
         d = {k * d.D11, k * d.D22, k * d.D12, k * d.D66, k * d.D16, k * d.D26};
     }
-    const SolvedPtr lid = solved(problem, cells, out.triedStiffness != 1 ? stage(watch, 0.4, 1) : watch);
+    const SolvedPtr lid = solved(problem, cells, out.triedStiffness != 1 ? stageOf(watch, 0.4, 1) : watch);
     if (lid->model) {
         out.loose = lid->model->loosePieces();
         out.unknowns = lid->model->unknowns();

@@ -1,10 +1,10 @@
 #include "core/layout/sound_opening.h"
 #include "core/layout/wiring_openings.h"
+#include "core/materials/material.h"
 #include "core/materials/panel.h"
 #include "core/materials/wood.h"
 #include "core/materials/wood_ratios.h"
 #include "core/solvers/lid_plate.h"
-#include "core/solvers/piece_weights.h"
 
 #include <algorithm>
 #include <cmath>
@@ -197,16 +197,12 @@ Result<PlateProblem> lidProblem(const Plan& plan, const Layout& layout, bool bar
     if (layout.lidOutline.empty())
         return Error{"the lid has no outline", "box", "make the box larger than its walls"};
     const Region lid{{layout.lidOutline}};
-    std::vector<Region> cuts;
-    for (const PlacedArtPtr& art : layout.art)
-        if (art) cuts.push_back(art->cut);
-    for (const Ring& ring : layout.holes)
-        cuts.push_back(Region{{ring}});
+    std::vector<Region> cuts{lidCutOuts(layout)};
     for (const WiringOpening& opening : wiringOpenings(plan, layout))
         cuts.push_back(Region{{opening.outline}});
 
     PlateProblem problem;
-    problem.material = cuts.empty() ? lid : subtract(lid, unite(cuts));
+    problem.material = subtract(lid, unite(cuts));
     problem.thickness = plan.lid.thickness;
     problem.grainAngle = plan.lid.grain == LidGrain::Along ? 0 : kPi / 2;
     problem.stiffness = sheetStiffness(sheet->sheet, plan.lid.thickness, problem.grainAngle);

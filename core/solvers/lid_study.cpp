@@ -27,18 +27,6 @@ StudyCell noteOf(double frequency_Hz, const Plan& plan)
     return pitch ? StudyCell{pitch->semitone + pitch->cents / 100} : StudyCell{};
 }
 
-/// The watch of the part from - to of a study.
-PlateWatch part(const PlateWatch& watch, double from, double to)
-{
-    PlateWatch out;
-    out.cancelled = watch.cancelled;
-    if (watch.progress)
-        out.progress = [progress = watch.progress, from, to](double share) {
-            progress(from + share * (to - from));
-        };
-    return out;
-}
-
 StudyPicture pictureOf(const LidAnswer& lid, std::size_t which)
 {
     const PlateMode& mode = lid.modes[which];
@@ -230,8 +218,8 @@ Study airStudy(const Plan& plan, const Layout& layout, Fineness fineness, const 
                          {"At least", Quantity::Frequency},
                          {"At most", Quantity::Frequency},
                          {"Nearest note", Quantity::Pitch}};
-    const LidAnswer lid = lidAnswer(plan, layout, neckBow(plan, layout), fineness, part(watch, 0, 0.6));
-    const LidAirAnswer air = lidAirAnswer(plan, layout, lid, fineness, part(watch, 0.6, 0.8));
+    const LidAnswer lid = lidAnswer(plan, layout, neckBow(plan, layout), fineness, stageOf(watch, 0, 0.6));
+    const LidAirAnswer air = lidAirAnswer(plan, layout, lid, fineness, stageOf(watch, 0.6, 0.8));
     out.problem = air.problem;
     if (out.problem) return out;
     addAirRows(plan, layout, lid, air, out);
@@ -252,7 +240,7 @@ Study airStudy(const Plan& plan, const Layout& layout, Fineness fineness, const 
          "and "
          "walls are taken as rigid, which raises the result; leaks and losses are not in it.",
          {Measure{std::round(100 * lid.scatter), Quantity::Count}}});
-    if (fineness != Fineness::Coarse) addWhatIf(plan, part(watch, 0.8, 1), out);
+    if (fineness != Fineness::Coarse) addWhatIf(plan, stageOf(watch, 0.8, 1), out);
     if (watch.progress) watch.progress(1);
     return out;
 }

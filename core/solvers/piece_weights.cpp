@@ -1,8 +1,7 @@
 #include "core/solvers/piece_weights.h"
 
 #include "core/layout/sound_opening.h"
-#include "core/materials/panel.h"
-#include "core/materials/wood.h"
+#include "core/materials/material.h"
 #include "core/solvers/string_loads.h"
 
 #include <algorithm>
@@ -66,13 +65,10 @@ void addBody(const Plan& plan, const Layout& l, Sum& sum)
     addPrism(sum, "box", "Base", inner, l.base.low, l.base.high, density);
 
     Region lid = l.lidOutline.empty() ? Region{} : Region{{l.lidOutline}};
-    std::vector<Region> cuts;
-    for (const PlacedArtPtr& art : l.art)
-        if (art) cuts.push_back(art->cut);
-    for (const auto* rings : {&l.holes, &l.fixings})
-        for (const Ring& ring : *rings)
-            cuts.push_back(Region{{ring}});
-    if (!cuts.empty()) lid = subtract(lid, unite(cuts));
+    std::vector<Region> cuts{lidCutOuts(l)};
+    for (const Ring& ring : l.fixings)
+        cuts.push_back(Region{{ring}});
+    lid = subtract(lid, unite(cuts));
     addPrism(sum, "lid", "Lid", lid, l.lid.low, l.lid.high, materialDensity_kg_m3(plan.lid.material));
     if (const auto stack = backingStack(plan); stack && !l.backing.outline.empty()) {
         constexpr double kSquareMillimetresPerMetre = 1e6;
@@ -160,13 +156,6 @@ void addHardware(const Plan& plan, const Layout& l, Sum& sum)
 }
 
 }  // namespace
-
-double materialDensity_kg_m3(const std::string& id)
-{
-    if (const Wood* wood = findWood(id)) return wood->density_kg_m3;
-    if (const Panel* panel = findPanel(id)) return panel->density_kg_m3;
-    return 0;
-}
 
 WeightSum pieceWeights(const Plan& plan, const Layout& layout)
 {

@@ -40,7 +40,4 @@ struct WeightSum {
 /// memory); nut as a strip of the bridge's wood.
 WeightSum pieceWeights(const Plan& plan, const Layout& layout);
 
-/// Density of a wood or panel, kg/m3; 0 where it is not known.
-double materialDensity_kg_m3(const std::string& id);
-
 }  // namespace lidwright

@@ -39,12 +39,6 @@ std::string loadWord(const StringLoad& load)
     return "not known";
 }
 
-std::string kindName(const std::string& id)
-{
-    const StringKind* kind = findStringKind(id);
-    return kind != nullptr ? kind->name : id;
-}
-
 /// The mark as the shop's rule shows it.
 std::string markWords(double mm, MarkStep step)
 {
@@ -100,7 +94,8 @@ Study stringStudy(const Plan& plan, const Layout& layout)
     for (std::size_t i = 0; i < strings.size(); ++i) {
         const GuitarString& own = plan.stringSet[i];
         const PlayedString& s = strings[i];
-        std::vector<StudyCell> row{numbered(i), own.pitch, s.frequency_Hz, kindName(own.kind), own.gauge};
+        std::vector<StudyCell> row{numbered(i), own.pitch, s.frequency_Hz, stringKindName(own.kind),
+                                   own.gauge};
         if (s.ok()) {
             const bool wound = s.body.coreDiameter < s.body.gauge;
             row.insert(row.end(),

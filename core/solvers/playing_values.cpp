@@ -27,7 +27,7 @@ private:
     std::vector<DerivedValue> m_values;
 };
 
-void stringValues(const Plan& plan, const Layout& layout, List& out)
+void stringValues(const Plan& plan, const Layout& layout, const NeckBow& bow, List& out)
 {
     const auto strings = playedStrings(plan, layout);
     for (std::size_t i = 0; i < strings.size(); ++i) {
@@ -43,8 +43,7 @@ void stringValues(const Plan& plan, const Layout& layout, List& out)
         out.add(key + ".inharmonicity", name + ": inharmonicity B", load.inharmonicity, Quantity::Ratio);
     }
     out.add("strings.pull", "Pull of all strings", wholePull_N(strings), Quantity::Force);
-    const auto at =
-        stringsAtSaddle(plan, layout, strings, strungHeights(plan, layout, neckBow(plan, layout)));
+    const auto at = stringsAtSaddle(plan, layout, strings, strungHeights(plan, layout, bow));
     const auto fit = fitSaddle(at, Compensation::Saddle, FitMethod::Exact, layout.nutX - layout.nutEdgeX);
     if (!fit) return;
     std::size_t k = 0;
@@ -84,14 +83,13 @@ void fretValues(const Layout& layout, List& out)
             Quantity::Length);
 }
 
-void heightValues(const Plan& plan, const Layout& layout, List& out)
+void heightValues(const Plan& plan, const Layout& layout, const NeckBow& bow, List& out)
 {
     const HeightChain chain = heightChain(plan, layout);
     out.add("action.first", "Action at the first fret", chain.atFirst, Quantity::Length);
     out.add("action.octave", "Action at the octave", chain.atOctave, Quantity::Length);
     out.add("bridge.height-needed", "Bridge height for the wanted action", chain.bridgeNeeded,
             Quantity::Length);
-    const NeckBow bow = neckBow(plan, layout);
     if (!bow.problem) {
         const HeightChain strung = strungHeights(plan, layout, bow);
         const HeightChain years = strungHeights(plan, layout, bow, kCreepFactor);
@@ -104,9 +102,8 @@ void heightValues(const Plan& plan, const Layout& layout, List& out)
     out.add("strings.over-lid", "Strings over the lid, least", chain.overLid, Quantity::Length);
 }
 
-void neckValues(const Plan& plan, const Layout& layout, List& out)
+void neckValues(const NeckBow& bow, List& out)
 {
-    const NeckBow bow = neckBow(plan, layout);
     if (bow.problem) return;
     out.add("neck.bow", "Hollow of the fretboard under the strings", bow.hollow, Quantity::Length);
     out.add("neck.bow-after-years", "The same after years", kCreepFactor * bow.hollow, Quantity::Length);
@@ -135,9 +132,9 @@ void weightValues(const Plan& plan, const Layout& layout, List& out)
 }
 
 /// Coarse, as the findings are; the studies say it finer.
-void lidValues(const Plan& plan, const Layout& layout, List& out)
+void lidValues(const Plan& plan, const Layout& layout, const NeckBow& bow, List& out)
 {
-    const LidAnswer lid = lidAnswer(plan, layout, neckBow(plan, layout), Fineness::Coarse);
+    const LidAnswer lid = lidAnswer(plan, layout, bow, Fineness::Coarse);
     if (!lid.problem) {
         out.add("lid.load", "Strings' load on the lid's bridge", lid.load_N, Quantity::Force);
         out.add("lid.sag", "Lid sinks by, fresh", lid.sag, Quantity::Length);
@@ -162,12 +159,13 @@ void lidValues(const Plan& plan, const Layout& layout, List& out)
 std::vector<DerivedValue> allValues(const Plan& plan, const Layout& layout)
 {
     List out(values(plan, layout));
-    stringValues(plan, layout, out);
+    const NeckBow bow = neckBow(plan, layout);
+    stringValues(plan, layout, bow, out);
     fretValues(layout, out);
-    heightValues(plan, layout, out);
-    neckValues(plan, layout, out);
+    heightValues(plan, layout, bow, out);
+    neckValues(bow, out);
     weightValues(plan, layout, out);
-    if (!layout.quick) lidValues(plan, layout, out);
+    if (!layout.quick) lidValues(plan, layout, bow, out);
     return out.take();
 }
 

@@ -21,26 +21,6 @@ inline std::string deviceWords(const Plan& plan, std::size_t index, std::string_
     return name + " " + std::to_string(index + 1);
 }
 
-/// Marked English: "head-end wall", "lid".
-inline const char* placeWords(DevicePlace place)
-{
-    switch (place) {
-        case DevicePlace::Lid:
-            return "lid";
-        case DevicePlace::Neck:
-            return "stick";
-        case DevicePlace::HeadWall:
-            return "head-end wall";
-        case DevicePlace::TailWall:
-            return "tail-end wall";
-        case DevicePlace::BassWall:
-            return "bass side wall";
-        case DevicePlace::TrebleWall:
-            return "treble side wall";
-    }
-    return "";
-}
-
 inline View wallView(DevicePlace place)
 {
     return place == DevicePlace::HeadWall   ? View::HeadEnd

@@ -23,7 +23,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         const double thread = d.bush - placed.through;
         Finding f = atLeast(kRule, placed.part, thread, kLeastThread, kFineThread);
         const std::string name = deviceWords(in.plan, i, "The");
-        const std::string place = placeWords(d.place);
+        const std::string place = placeName(d.place);
         if (thread <= 0)
             f.sentence = {"The bush of %1, %2 long, does not come through the %3 of %4.",
                           {name, mm(d.bush), place, mm(placed.through)}};

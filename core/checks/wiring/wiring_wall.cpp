@@ -91,7 +91,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
         if (!placed.reaches) {
             Finding f =
                 finding(kRule, placed.part, Verdict::Wrong,
-                        says("There is no %2 where %1 is to sit.", {std::string(placeWords(d.place))}));
+                        says("There is no %2 where %1 is to sit.", {std::string(placeName(d.place))}));
             f.measured = mm(0);
             f.required = mm(std::max(d.bodyLength, d.hole));
             f.places = {{View::Top, in.layout.body}};
@@ -111,7 +111,7 @@ void judge(const CheckInput& in, std::vector<Finding>& out)
                                             : "%1 has only %2 of air beside it.",
                                   {mm(room.value)});
             else
-                f.sentence = says("%1 fits the %2.", {std::string(placeWords(d.place))});
+                f.sentence = says("%1 fits the %2.", {std::string(placeName(d.place))});
             f.places = {placeOf(in, i)};
             gravest.take(std::move(f));
         }

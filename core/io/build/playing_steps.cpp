@@ -127,10 +127,9 @@ void addStringsAndSetUp(const StepInput& in, StepList& out)
     out.begin("strings", "Tuners and strings", "screwdriver, string winder, cutter");
     for (std::size_t i = 0; i < plan.stringSet.size(); ++i) {
         const GuitarString& string = plan.stringSet[i];
-        const StringKind* kind = findStringKind(string.kind);
         out.work("String %1: %2, %3, tuned to %4.",
-                 {std::to_string(i + 1), kind != nullptr ? kind->name : string.kind,
-                  Measure{string.gauge, Quantity::Gauge}, Measure{string.pitch, Quantity::Pitch}});
+                 {std::to_string(i + 1), stringKindName(string.kind), Measure{string.gauge, Quantity::Gauge},
+                  Measure{string.pitch, Quantity::Pitch}});
     }
     out.work(
         "Bring all strings up a little in turn; then look at walls, anchor and head before they go to "

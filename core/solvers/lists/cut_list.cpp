@@ -1,3 +1,4 @@
+#include "core/materials/material.h"
 #include "core/solvers/lists/shop_lists.h"
 #include "core/solvers/lists/stock_packing.h"
 

@@ -171,13 +171,6 @@ std::vector<CutPiece> cutPieces(const Plan& plan, const Layout& layout)
     return out.take();
 }
 
-std::string materialName(const std::string& id)
-{
-    if (const Wood* wood = findWood(id)) return wood->name;
-    if (const Panel* panel = findPanel(id)) return panel->name;
-    return id;
-}
-
 double nutOverStrings(const Plan& plan)
 {
     double thickest = 0;

@@ -48,9 +48,6 @@ struct CutPiece {
 /// over the strings' undersides. Corner blocks stand with their grain upright (common practice, no source).
 std::vector<CutPiece> cutPieces(const Plan& plan, const Layout& layout);
 
-/// What a wood or panel is called; the id itself where it is not known.
-std::string materialName(const std::string& id);
-
 /// The nut's top over the strings' undersides, mm: half the thickest string.
 double nutOverStrings(const Plan& plan);
 

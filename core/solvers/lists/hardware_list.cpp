@@ -1,5 +1,6 @@
 #include "core/layout/fittings_layout.h"
 #include "core/layout/wire_runs.h"
+#include "core/materials/material.h"
 #include "core/materials/string_kind.h"
 #include "core/solvers/fret_wire.h"
 #include "core/solvers/lists/shop_lists.h"
@@ -45,8 +46,7 @@ public:
         add({"Tuner", count, {}, {}, m_plan.tuners.hole, "head, diameter of its hole"});
         for (std::size_t i = 0; i < m_plan.stringSet.size(); ++i) {
             const GuitarString& string = m_plan.stringSet[i];
-            const StringKind* kind = findStringKind(string.kind);
-            add({"String " + std::to_string(i + 1) + ": " + (kind != nullptr ? kind->name : string.kind),
+            add({"String " + std::to_string(i + 1) + ": " + stringKindName(string.kind),
                  1.0,
                  stringLength(m_plan, m_layout, i),
                  {},

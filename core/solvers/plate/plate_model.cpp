@@ -177,4 +177,15 @@ std::optional<double> PlateModel::at(const PlateField& field, Point p) const
     return s.element.functions(local.x, local.y).dot(s.unknownsOf(piece, field.unknowns.data()));
 }
 
+PlateWatch stageOf(const PlateWatch& watch, double from, double to)
+{
+    PlateWatch out;
+    out.cancelled = watch.cancelled;
+    if (watch.progress)
+        out.progress = [progress = watch.progress, from, to](double share) {
+            progress(from + share * (to - from));
+        };
+    return out;
+}
+
 }  // namespace lidwright

@@ -105,4 +105,7 @@ struct PlateWatch {
     std::function<void(double)> progress;  ///< 0 to 1, of the function called
 };
 
+/// The watch of one stage that takes the share `from` - `to` (0 to 1) of a whole.
+PlateWatch stageOf(const PlateWatch& watch, double from, double to);
+
 }  // namespace lidwright

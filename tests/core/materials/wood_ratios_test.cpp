@@ -17,7 +17,7 @@ TEST(WoodRatios, EveryWoodHasThemInTheSameOrder)
     EXPECT_EQ(findWoodRatios("no-wood"), nullptr);
 }
 
-// Wood Handbook, FPL-GTR-190 (2010), Tables 5-1 and 5-2: rows read in a transcription.
+// Wood Handbook, FPL-GTR-190 (2010), Tables 5-1 and 5-2: rows read in a copy.
 TEST(WoodRatios, ReadRowsAsThePrintedTable)
 {
     const WoodRatios& maple = *findWoodRatios("sugar-maple");
