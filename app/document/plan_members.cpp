@@ -56,6 +56,7 @@ constexpr MemberList kLists[] = {listOf<&Plan::art>("art", takeDrawing),
                                  listOf<&Plan::bars>("bar"),
                                  listOf<&Plan::wiring>("wiring"),
                                  listOf<&Plan::stock>("stock"),
+                                 listOf<&Plan::prices>("price"),
                                  listOf<&Plan::accepted>("accepted")};
 
 const MemberList* findList(const QString& word)
@@ -172,6 +173,11 @@ std::optional<Plan> withDevice(const Plan& plan, const Layout& layout, DeviceKin
 std::optional<Plan> withStock(const Plan& plan)
 {
     return withOneMore<&Plan::stock>(plan, StockPiece{});
+}
+
+std::optional<Plan> withPrice(const Plan& plan)
+{
+    return withOneMore<&Plan::prices>(plan, Price{});
 }
 
 std::optional<Plan> withAcceptance(const Plan& plan)

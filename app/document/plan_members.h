@@ -42,9 +42,10 @@ std::optional<Plan> withBackingLayer(const Plan& plan);
 std::optional<Plan> withHollow(const Plan& plan);
 std::optional<Plan> withBar(const Plan& plan, const Layout& layout);
 std::optional<Plan> withDevice(const Plan& plan, const Layout& layout, DeviceKind kind);
-/// The plan with one more piece of stock, or one more finding that is lived with; nothing when the list is
-/// full.
+/// The plan with one more piece of stock, one more price, or one more finding that is lived with; nothing
+/// when the list is full.
 std::optional<Plan> withStock(const Plan& plan);
+std::optional<Plan> withPrice(const Plan& plan);
 std::optional<Plan> withAcceptance(const Plan& plan);
 /// The plan with one more drawing; nothing when the list is full.
 std::optional<Plan> withArtwork(const Plan& plan, ArtPiece piece);

@@ -93,6 +93,7 @@ bool outsideCustomary(const Parameter& parameter, const ParameterValue& value)
 {
     const auto* number = std::get_if<double>(&value);
     if (number == nullptr || (parameter.customaryLeast == 0 && parameter.customaryMost == 0)) return false;
+    if (*number == 0 && parameter.zeroIsNone) return false;
     return *number < parameter.customaryLeast || *number > parameter.customaryMost;
 }
 

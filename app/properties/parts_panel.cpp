@@ -112,6 +112,7 @@ void PartsPanel::add(const QString& word)
                                      : word == QLatin1String("bar")      ? withBar(plan, m_document.layout())
                                      : word == QLatin1String("backing")  ? withBackingLayer(plan)
                                      : word == QLatin1String("stock")    ? withStock(plan)
+                                     : word == QLatin1String("price")    ? withPrice(plan)
                                      : word == QLatin1String("accepted") ? withAcceptance(plan)
                                                                          : withBlock(plan);
     if (!next) return;

@@ -15,8 +15,9 @@ struct RaisedPoint {
     bool operator==(const RaisedPoint&) const = default;
 };
 
-/// The plane of the head's face. A place on it is told by `s`, mm from the nut's front edge along the head,
-/// and by y; a height over it is square to it. Between the nut and where the face begins s runs level.
+/// The plane of the head's face. A place on it is told by `s`, mm from the scale's origin along the head (the
+/// nut's front edge, unless that is moved forward), and by y; a height over it is square to it. Between the
+/// nut and where the face begins s runs level.
 struct HeadFace {
     double startX = 0, startZ = 0;  ///< where the plane is met by the length `startS`
     double startS = 0;

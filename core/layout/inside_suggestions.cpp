@@ -43,6 +43,60 @@ double fromWalls(const Plan& plan, double size)
     return std::max(kFromWalls, block + size / 2 + kBeside);
 }
 
+/// What a part that sits on the lid must keep off: everything cut or engraved there, the bridge, and what
+/// stands under the lid so high that it would meet the part.
+class LidObstacles {
+public:
+    LidObstacles(const Plan& plan, const Layout& layout, double depth)
+    {
+        for (const PlacedArtPtr& art : layout.art)
+            for (const SegmentTree* tree : {&art->cutTree, &art->engravedTree})
+                if (!tree->empty()) m_trees.push_back(*tree);
+        for (const auto* rings : {&layout.holes, &layout.fixings})
+            for (const Ring& ring : *rings)
+                m_trees.emplace_back(std::vector<Ring>{ring});
+        if (!layout.bridgeOutline.empty()) m_trees.emplace_back(std::vector<Ring>{layout.bridgeOutline});
+        const double low = layout.lid.low - depth;
+        for (const InsideSolid& solid : insideSolids(plan, layout))
+            if (solid.high > low && !solid.footprint.empty()) m_trees.emplace_back(solid.footprint.rings);
+    }
+
+    bool clear(const Ring& body, double by) const
+    {
+        return std::all_of(m_trees.begin(), m_trees.end(), [&](const SegmentTree& tree) {
+            return signedClearance(tree, body).distance >= by;
+        });
+    }
+
+private:
+    std::vector<SegmentTree> m_trees;
+};
+
+/// The place nearest to the usual one where the part's body, taken as the circle about it, keeps kBeside from
+/// all that; the usual one where there is none.
+Point clearPlace(const Plan& plan, const Layout& layout, const Device& device)
+{
+    constexpr double kStep = 3;  // mm between places that are tried
+    const Point usual{device.along, device.aside};
+    const double radius = std::max({device.bodyLength, device.bodyWidth, device.hole}) / 2;
+    const Region room = offset(fill({layout.boxInner}, FillRule::NonZero), -(radius + kBeside));
+    if (room.empty()) return usual;
+    const LidObstacles obstacles(plan, layout, device.bodyDepth);
+    const auto good = [&](Point p) {
+        return contains(room, p) && obstacles.clear(circleRing(p, radius), kBeside);
+    };
+    if (good(usual)) return usual;
+    std::vector<Point> places;
+    const Bounds box = bounds(room);
+    for (double x = std::ceil(box.minX); x <= box.maxX; x += kStep)
+        for (double y = std::ceil(box.minY); y <= box.maxY; y += kStep)
+            places.push_back({x, y});
+    std::stable_sort(places.begin(), places.end(),
+                     [&](Point a, Point b) { return distance(a, usual) < distance(b, usual); });
+    const auto found = std::find_if(places.begin(), places.end(), good);
+    return found == places.end() ? usual : *found;
+}
+
 }  // namespace
 
 LidBar suggestedBar(const Plan& plan, const Layout& layout)
@@ -94,6 +148,11 @@ Device suggestedDevice(const Plan& plan, const Layout& layout, DeviceKind kind)
             // Midway between the wall's top edge and the base.
             out.down = std::max(0.0, whole((layout.walls.high - layout.base.high) / 2));
             break;
+    }
+    if (kind == DeviceKind::DiscPickup || kind == DeviceKind::Pot) {
+        const Point place = clearPlace(plan, layout, out);
+        out.along = place.x;
+        out.aside = place.y;
     }
     Plan one;
     one.wiring = {out};

@@ -13,6 +13,11 @@ constexpr ChoiceWord kBaseFastenings[] = {{"glue", "glue"}, {"screws", "screws"}
 constexpr ChoiceWord kLidFastenings[] = {{"glue", "glue"}, {"screws", "screws, it can be taken off"}};
 constexpr ChoiceWord kHoleKinds[] = {{"circle", "circle"}, {"slot", "slot"}};
 
+bool fastenedBase(const Plan& plan, int)
+{
+    return plan.box.baseFastening != BaseFastening::Glued;
+}
+
 bool rectangular(const Plan& plan, int)
 {
     return plan.box.shape == BoxShape::Rectangle;
@@ -100,6 +105,9 @@ std::vector<Parameter> boxRows()
                                                             "Of walls and base; the weight goes by it."),
         choice<&Plan::box, &Box::baseFastening>("box.base-fastening", "Base held by", kBaseFastenings,
                                                 "What holds the base to the walls."),
+        length<&Plan::box, &Box::baseSpacing>(
+            "box.base-spacing", "From screw to screw", {10, 500}, practice(50, 120),
+            "Of the base's screws or nails, through the walls into its edge, at most.", fastenedBase),
     };
 }
 

@@ -32,13 +32,14 @@ struct Box {
     double base = 4;      ///< thickness of the base
     std::string material = "spanish-cedar";  ///< of walls and base, id of a wood or panel in core/materials
     BaseFastening baseFastening = BaseFastening::Glued;
+    double baseSpacing = 80;                     ///< between its screws or nails at most, mm
     std::shared_ptr<const FreeOutline> outline;  ///< shape of a free box, stretched to length and width
 
     bool operator==(const Box& o) const
     {
         return shape == o.shape && length == o.length && width == o.width && cornerRadius == o.cornerRadius &&
                height == o.height && endWall == o.endWall && sideWall == o.sideWall && base == o.base &&
-               material == o.material && baseFastening == o.baseFastening &&
+               material == o.material && baseFastening == o.baseFastening && baseSpacing == o.baseSpacing &&
                (outline == o.outline || (outline && o.outline && *outline == *o.outline));
     }
 };

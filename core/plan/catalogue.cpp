@@ -45,6 +45,7 @@ constexpr PartInfo kParts[] = {
     {"shop", "Shop", false},
     {"cutter", "Cutter", false},
     {"stock", "Stock", true},
+    {"price", "Price", true},
     {"accepted", "Accepted finding", true},
 };
 
@@ -132,6 +133,7 @@ const Plan& freshPlan()
         p.bars.resize(1);
         p.wiring.resize(1);
         p.stock.resize(1);
+        p.prices.resize(1);
         p.accepted.resize(1);
         return p;
     }();

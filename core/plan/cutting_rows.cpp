@@ -83,14 +83,14 @@ std::vector<Parameter> lidWoodRows()
 std::vector<Parameter> artMendRows()
 {
     return {
-        eachLength<&Plan::art, &ArtPiece::strengthen>("art.#.strengthen", "Strengthen to", {0, 50},
-                                                      practice(2, 8),
-                                                      "Thin wood between the cuts is made this wide by "
-                                                      "pulling the cuts' edges back there; 0 leaves the "
-                                                      "drawing as it is."),
-        eachNumber<&Plan::art, &ArtPiece::ties>(
+        zeroForNone(eachLength<&Plan::art, &ArtPiece::strengthen>(
+            "art.#.strengthen", "Strengthen to", {0, 50}, practice(2, 8),
+            "Thin wood between the cuts is made this wide by "
+            "pulling the cuts' edges back there; 0 leaves the "
+            "drawing as it is.")),
+        zeroForNone(eachNumber<&Plan::art, &ArtPiece::ties>(
             "art.#.ties", "Ties", Quantity::Count, {0, 8}, practice(2, 4),
-            "How many ties hold each piece that would drop out; 0 lets it fall."),
+            "How many ties hold each piece that would drop out; 0 lets it fall.")),
     };
 }
 

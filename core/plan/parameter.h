@@ -40,6 +40,8 @@ struct Parameter {
     int (*size)(const Plan&) = nullptr;  ///< of the list that it belongs to; null outside lists
     /// False while another choice makes the quantity meaningless; null means always active.
     bool (*active)(const Plan&, int index) = nullptr;
+    /// 0 stands for "none" or "not known", whatever the customary range is.
+    bool zeroIsNone = false;
 
     bool isText() const { return quantity == Quantity::Text; }
     bool inList() const { return size != nullptr; }

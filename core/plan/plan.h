@@ -65,6 +65,7 @@ struct Plan {
     Trial trial;
     Shop shop;
     std::vector<StockPiece> stock;
+    std::vector<Price> prices;
     std::vector<Acceptance> accepted;
     Cutter cutter;
     /// JSON text of keys that this version of the file format does not know, kept for the next writer;

@@ -239,4 +239,11 @@ std::vector<Parameter> wiringRows();
 std::vector<Parameter> stockRows();
 std::vector<Parameter> shopRows();
 
+/// The row of a quantity whose 0 means that there is none, or that it is not known.
+inline Parameter zeroForNone(Parameter row)
+{
+    row.zeroIsNone = true;
+    return row;
+}
+
 }  // namespace lidwright::rows

@@ -16,6 +16,14 @@ struct StockPiece {
     bool operator==(const StockPiece&) const = default;
 };
 
+/// What one thing of the shopping list costs.
+struct Price {
+    std::string item;  ///< as the list names it: "Tuner", "Fret wire"
+    double each = 0;   ///< of one, or of a metre of what is listed by its length; in the maker's own money
+
+    bool operator==(const Price&) const = default;
+};
+
 /// A finding that the maker lives with.
 struct Acceptance {
     std::string

@@ -37,6 +37,12 @@ std::vector<Parameter> stockRows()
         eachNumber<&Plan::stock, &StockPiece::price>(
             "stock.#.price", "Price of one", Quantity::Ratio, {0, 100000}, kNone,
             "In your own money; 0 where it lies in the shop already."),
+        count<&Plan::prices>("price.count", "Prices", "How many things of the shopping list have a price."),
+        eachText<&Plan::prices, &Price::item>(
+            "price.#.item", "What", 120, "As the shopping list names it, or how its name begins: Tuner."),
+        eachNumber<&Plan::prices, &Price::each>(
+            "price.#.each", "Price of one", Quantity::Ratio, {0, 100000}, kNone,
+            "In your own money; of a metre where the list has no number but a length."),
         count<&Plan::accepted>("accepted.count", "Accepted findings",
                                "How many findings are lived with, each with its reason."),
         eachText<&Plan::accepted, &Acceptance::finding>(

@@ -114,9 +114,9 @@ std::vector<Parameter> trialRows()
             "trial.tap", "Tapped note", Quantity::Frequency, {0, 2000}, kNone,
             "Lowest note of the real lid in its box when it is tapped beside the bridge with the sound "
             "holes stopped; 0 where it was not tried."),
-        number<&Plan::trial, &Trial::weight_kg>(
+        zeroForNone(number<&Plan::trial, &Trial::weight_kg>(
             "trial.weight", "Weight laid on", Quantity::Mass, {0, 50}, practice(1, 5),
-            "Laid on the bridge's place of the real lid to see how far it sinks; 0 where it was not tried."),
+            "Laid on the bridge's place of the real lid to see how far it sinks; 0 where it was not tried.")),
         length<&Plan::trial, &Trial::sag>("trial.sag", "Lid sank by", {0, 30}, kNone,
                                           "How far the lid sank under that weight, at its middle."),
     };

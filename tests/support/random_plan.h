@@ -29,6 +29,7 @@ public:
         plan.bars.resize(below(4));
         plan.wiring.resize(below(4));
         plan.stock.resize(below(4));
+        plan.prices.resize(below(3));
         plan.accepted.resize(below(3));
         for (const Parameter& p : catalogue()) {
             if (std::string_view(p.key).ends_with(".count")) continue;

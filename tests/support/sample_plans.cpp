@@ -57,6 +57,10 @@ Sample harbourLight(const std::filesystem::path& folder)
     art.strengthen = 6.5;
     p.art = {art};
     p.blocks = {{BoxWall::BassSide, 245, 60, 12, 15}, {BoxWall::TrebleSide, 245, 60, 12, 15}};
+    p.stock = {{"sugar-maple", 915, 45, 25, 1, 0},         {"black-walnut", 500, 60, 6, 1, 9},
+               {"birch-plywood-9mm", 1220, 305, 8, 1, 14}, {"birch-plywood-3mm", 400, 300, 3, 2, 5},
+               {"yellow-poplar", 600, 40, 16, 1, 0},       {"sugar-maple", 300, 60, 8, 1, 0}};
+    p.prices = {{"Tuner", 3.5}, {"String", 1.2}, {"Fret wire", 6}};
     return {"harbour-light.lidplan", p};
 }
 

@@ -1,3 +1,4 @@
+#include "core/layout/base_fastening.h"
 #include "core/layout/fittings_layout.h"
 #include "core/layout/wire_runs.h"
 #include "core/materials/material.h"
@@ -8,10 +9,12 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace lidwright {
 namespace {
 
+constexpr double kMillimetresPerMetre = 1000;
 /// Figures after the mark of a price.
 constexpr int kCents = 2;
 
@@ -100,12 +103,12 @@ public:
                  key.second,
                  "lid, diameter of its hole"});
         if (m_plan.box.baseFastening != BaseFastening::Glued)
-            add({m_plan.box.baseFastening == BaseFastening::Screwed ? "Wood screws" : "Nails",
+            add({m_plan.box.baseFastening == BaseFastening::Screwed ? "Wood screw" : "Nail",
+                 static_cast<double>(baseFixings(m_plan, m_layout).size()),
                  {},
                  {},
                  {},
-                 {},
-                 "base, as needed"});
+                 "base, through the walls into its edge"});
         const std::vector<Bounds> sheets = backingSheets(m_layout);
         for (const BackingLayer& layer : m_plan.backingLayers) {
             if (layer.kind == BackingKind::Panel) continue;
@@ -190,6 +193,15 @@ public:
         return std::move(m_rows);
     }
 
+    /// Prices entered for what is not in the list.
+    std::vector<std::string> unknownPrices() const
+    {
+        std::vector<std::string> out;
+        for (const Price& p : m_plan.prices)
+            if (p.each > 0 && !m_found.contains(p.item)) out.push_back(p.item);
+        return out;
+    }
+
 private:
     std::string backingName(const BackingLayer& layer) const
     {
@@ -205,13 +217,32 @@ private:
                       style);
     }
 
+    /// The price entered for what begins with its words, the longest such words first; 0 for none.
+    double entered(const std::string& what)
+    {
+        const Price* best = nullptr;
+        for (const Price& p : m_plan.prices)
+            if (!p.item.empty() && what.starts_with(p.item) &&
+                (best == nullptr || p.item.size() > best->item.size()))
+                best = &p;
+        if (best == nullptr) return 0;
+        m_found.insert(best->item);
+        return best->each;
+    }
+
     void add(const Item& item)
     {
         std::vector<StudyCell> row{item.what,      item.count,   item.length, item.width,
                                    item.thickness, item.purpose, {},          {}};
-        if (item.price > 0) {
-            const double sum = item.price * std::get<double>(item.count);
-            row[6] = item.price;
+        const double price = item.price > 0 ? item.price : entered(item.what);
+        // What has no number is sold by the metre; what has neither, as one.
+        const auto* count = std::get_if<double>(&item.count);
+        const auto* length = std::get_if<double>(&item.length);
+        if (price > 0) {
+            const double sum = price * (count != nullptr    ? *count
+                                        : length != nullptr ? *length / kMillimetresPerMetre
+                                                            : 1);
+            row[6] = price;
             row[7] = sum;
             m_sum += sum;
             m_priced = true;
@@ -224,6 +255,7 @@ private:
     std::vector<std::vector<StudyCell>> m_rows;
     double m_sum = 0;
     bool m_priced = false;
+    std::set<std::string> m_found;  ///< entered prices that were of use
 };
 
 }  // namespace
@@ -248,14 +280,17 @@ Study hardwareList(const Plan& plan, const Layout& layout)
     shopping.wood();
     out.table.rows = shopping.take();
     out.notes = {
-        {"Prices are those entered with the stock, in your own money; stock without a price lies in the shop "
-         "already. What has no price is not in the sum.",
+        {"Prices are those entered with the stock and under Prices, in your own money; stock without a price "
+         "lies in the shop already. What has no number is reckoned by the metre. What has no price is not in "
+         "the sum.",
          {}},
         {"Strings: from where they are held to the post, with its windings and nothing to spare. Fret wire "
          "with a tenth of waste; hook-up wire with %1 at each run (common practice, no source).",
          {mm(kWireSpare)}},
         {"Wood that no stock has room for is listed at its rough size, as finished in thickness.", {}},
         {"Solder, glue and finish: fresh air, and their makers' instructions.", {}}};
+    for (const std::string& item : shopping.unknownPrices())
+        out.notes.push_back({"A price is entered for \"%1\", but nothing in the list begins so.", {item}});
     return out;
 }
 

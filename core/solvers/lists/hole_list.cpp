@@ -38,7 +38,7 @@ public:
                  m_plan.tuners.hole,
                  {},
                  head.thickness,
-                 post.face.x,
+                 post.face.x + m_layout.nutEdgeX - m_layout.nutX,
                  post.face.y - m_layout.neckY,
                  {},
                  "nut's front edge along the face; centre line of the stick",

@@ -72,6 +72,10 @@ TEST(EditText, TheCustomaryRangeIsShort)
     EXPECT_TRUE(outsideCustomary(*ref(plan, "neck.width").parameter, 31.9));
     EXPECT_FALSE(outsideCustomary(*ref(plan, "neck.width").parameter, 32.0));
     EXPECT_FALSE(outsideCustomary(*ref(plan, "neck.top").parameter, 1e6)) << "nothing is known";
+    Plan wired;
+    wired.wiring.resize(1);
+    EXPECT_FALSE(outsideCustomary(*ref(wired, "wiring.1.hole").parameter, 0.0)) << "it needs no hole";
+    EXPECT_TRUE(outsideCustomary(*ref(wired, "wiring.1.hole").parameter, 1.0));
 }
 
 TEST(EditText, SaysWhichChoiceSilencesAQuantity)

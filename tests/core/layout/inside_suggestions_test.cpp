@@ -54,6 +54,30 @@ TEST(InsideSuggestions, FreshWiringSitsClearOfTheStickAndOfOneAnother)
     }
 }
 
+// The default place of each part, by hand, lies in the artwork; the answer is checked by polygon clipping.
+TEST(InsideSuggestions, FreshWiringOnTheLidKeepsOffTheArtwork)
+{
+    for (const DeviceKind kind : {DeviceKind::DiscPickup, DeviceKind::Pot}) {
+        Plan plan;
+        const Device usual = suggestedDevice(plan, derive(plan), kind);
+        SoundHole hole;
+        hole.kind = HoleKind::Circle;
+        hole.width = 30;
+        hole.x = usual.along;
+        hole.y = usual.aside;
+        plan.holes = {hole};
+        const Layout before = derive(plan);
+        plan.wiring = {suggestedDevice(plan, before, kind)};
+        const Layout l = derive(plan);
+        const Region body = fill({l.devices[0].body}, FillRule::NonZero);
+        EXPECT_TRUE(intersect(body, Region{{l.holes[0]}}).empty());
+        EXPECT_TRUE(intersect(offset(body, 4.9), Region{{l.holes[0]}}).empty());
+        EXPECT_FALSE(intersect(offset(body, 12), Region{{l.holes[0]}}).empty())
+            << "and no farther than need be";
+        EXPECT_TRUE(subtract(body, Region{{l.boxInner}}).empty());
+    }
+}
+
 TEST(InsideSuggestions, EverySizeLiesInItsRangesAndIsThatOfItsKind)
 {
     for (const DeviceKind kind : kKinds) {

@@ -33,6 +33,7 @@ Plan fullPlan()
     plan.bars.resize(kMostPieces);
     plan.wiring.resize(kMostPieces);
     plan.stock.resize(kMostPieces);
+    plan.prices.resize(kMostPieces);
     plan.accepted.resize(kMostPieces);
     return plan;
 }
@@ -348,6 +349,7 @@ TEST(Catalogue, DefaultsAreThoseOfAFreshPlan)
     plan.bars.resize(1);
     plan.wiring.resize(1);
     plan.stock.resize(1);
+    plan.prices.resize(1);
     plan.accepted.resize(1);
     for (const Parameter& p : catalogue())
         if (!listCount(p) && partOf(p) != "art" && partOf(p) != "block") {

@@ -268,5 +268,24 @@ TEST(LidStudies, SayWhatAMakerAsks)
     EXPECT_EQ(whatIf, 3U);
 }
 
+// Two holes of 25 mm, 28 mm apart, leave 3 mm of wood; 20 cells along a lid of 330 mm are 16.5 mm each.
+TEST(LidStudies, WarnWhereTheWoodIsTooNarrowForTheCells)
+{
+    const auto warned = [](const Plan& plan) -> std::optional<Sentence> {
+        for (const Sentence& note : lidStudy(plan, derive(plan), Fineness::Coarse, {}).notes)
+            if (note.pattern.starts_with("The narrowest wood")) return note;
+        return std::nullopt;
+    };
+    Plan plan;
+    plan.holes.resize(2);
+    plan.holes[1].x = plan.holes[0].x + 60;
+    EXPECT_FALSE(warned(plan));
+    plan.holes[1].x = plan.holes[0].x + 28;
+    const auto note = warned(plan);
+    ASSERT_TRUE(note);
+    EXPECT_NEAR(std::get<Measure>(note->arguments[0]).value, 3, 0.01);
+    EXPECT_NEAR(std::get<Measure>(note->arguments[1]).value, 16.5, 1e-9);
+}
+
 }  // namespace
 }  // namespace lidwright

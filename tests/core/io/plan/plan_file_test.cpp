@@ -248,8 +248,8 @@ Plan frozenPlan()
     plan.sheet = {
         "Cedar box",           "A. Maker", "Oak lid,\n\"first try\" \u2300 3 mm", PlanUnit::InchFraction, 32,
         Projection::ThirdAngle};
-    plan.box = {BoxShape::Outline,    301.5,  190, 12, 58, 7, 6.5, 3.2, "spanish-cedar",
-                BaseFastening::Glued, nullptr};
+    plan.box = {BoxShape::Outline,    301.5, 190,    12, 58, 7, 6.5, 3.2, "spanish-cedar",
+                BaseFastening::Glued, 80,    nullptr};
     plan.box.outline = std::make_shared<FreeOutline>(
         FreeOutline{{{0, 0}, {300, -20.25}, {310, 90}, {0.1, 100}}, "pear.svg"});
     plan.lid = {2.8, LidSeat::LetIn, LidFastening::Glued, 8};

@@ -248,6 +248,49 @@ TEST(ShopLists, HardwareSumsWhatHasAPrice)
     EXPECT_TRUE(std::holds_alternative<std::monostate>(bare.rows.back()[7])) << "nothing has a price";
 }
 
+// Moved forward by 0.6 mm the nut's front edge is that much farther from every post.
+TEST(ShopLists, PostsAreMeasuredFromWhereTheNutStands)
+{
+    Plan plan;
+    const auto first = [](const Plan& p) {
+        return number(rowsWith(holeList(p, derive(p)).table, 0, "Tuner post, string 1").at(0)[6]);
+    };
+    const double before = first(plan);
+    plan.scale.nutForward = 0.6;
+    EXPECT_NEAR(first(plan) - before, 0.6, 1e-9);
+}
+
+TEST(ShopLists, PricesGoByTheNumberOrByTheMetre)
+{
+    Plan plan;
+    plan.prices = {{"Tuner", 3.5},  {"Fret wire", 4}, {"String", 1},
+                   {"String 2", 2}, {"Wood glue", 6}, {"Sail", 9}};
+    const Study list = hardwareList(plan, derive(plan));
+    const auto price = [&](const char* what) { return number(rowsWith(list.table, 0, what).at(0)[7]); };
+    EXPECT_DOUBLE_EQ(price("Tuner"), 4 * 3.5);
+    EXPECT_NEAR(price("Fret wire"), 4 * number(rowsWith(list.table, 0, "Fret wire").at(0)[2]) / 1000, 1e-9);
+    EXPECT_DOUBLE_EQ(price("String 1"), 1);
+    EXPECT_DOUBLE_EQ(price("String 2"), 2) << "the longer words count";
+    EXPECT_DOUBLE_EQ(price("Wood glue"), 6) << "what has neither number nor length is bought once";
+    EXPECT_NEAR(number(list.table.rows.back()[7]), 14 + price("Fret wire") + 3 + 2 + 6, 1e-9);
+    const auto unknown = std::count_if(list.notes.begin(), list.notes.end(), [](const Sentence& note) {
+        return note.pattern.starts_with("A price is entered for");
+    });
+    EXPECT_EQ(unknown, 1) << "no sail is bought for a guitar";
+}
+
+// The box of 330 x 230 has 290 mm between the outer screws of its long walls: four gaps of at most 80 mm; 190
+// mm make three.
+TEST(ShopLists, TheBasesScrewsAreCounted)
+{
+    Plan plan;
+    plan.box.baseFastening = BaseFastening::Screwed;
+    EXPECT_EQ(number(rowsWith(hardwareList(plan, derive(plan)).table, 0, "Wood screw").at(0)[1]),
+              2 * (5 + 4));
+    plan.box.baseSpacing = 500;
+    EXPECT_EQ(number(rowsWith(hardwareList(plan, derive(plan)).table, 0, "Wood screw").at(0)[1]), 8);
+}
+
 TEST(ShopLists, HardwareKnowsTheWiringAndTheCloth)
 {
     Plan plan;
