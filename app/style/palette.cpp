@@ -99,6 +99,7 @@ QColor lineColour(const PaperTheme& theme, LineKind kind)
 {
     switch (kind) {
         case LineKind::Visible:
+        case LineKind::Frame:
             return theme.visible;
         case LineKind::Narrow:
             return theme.narrow;

@@ -80,7 +80,7 @@ Sheet backingTemplate(const ViewInput& in)
         pen.line("neck", "hidden", line, LineKind::Hidden);
     for (const Ring& ring : l.backing.outline.rings)
         pen.outline("backing-fit", "outline", ring, LineKind::Cut);
-    addNotes(pen, outline.minX, wrapped(notes(in), std::max(outline.width(), kLeastNotes)));
+    addNotes(pen, outline.minX, wrapped(notes(in), notesWidth(outline.width())));
     return templateOf(pen, title);
 }
 

@@ -28,39 +28,7 @@ const char* labelOf(View view)
     return "";
 }
 
-/// A view drawn about its own origin.
-struct Drawn {
-    PlacedView placed;
-    std::vector<Element> elements;
-};
-
-Drawn drawView(View view, const ViewInput& in)
-{
-    ViewPen pen(view, view == View::Under || view == View::HeadEnd, in);
-    switch (view) {
-        case View::Top:
-            drawTopView(pen, in);
-            break;
-        case View::Under:
-            drawUnderView(pen, in);
-            break;
-        case View::Section:
-            drawSectionView(pen, in);
-            break;
-        case View::HeadEnd:
-        case View::TailEnd:
-            drawEndView(pen, in, view == View::HeadEnd);
-            break;
-    }
-    Drawn drawn;
-    drawn.placed = pen.placed();
-    drawn.placed.label = labelOf(view);
-    drawn.placed.extent = pen.extent();
-    drawn.elements = pen.take();
-    return drawn;
-}
-
-void put(Drawn&& drawn, Point origin, BoardSheet& board)
+void put(DrawnView&& drawn, Point origin, BoardSheet& board)
 {
     drawn.placed.origin = origin;
     Bounds& e = drawn.placed.extent;
@@ -126,10 +94,10 @@ void placeAll(const Plan& plan, const ViewInput& in, BoardSheet& board)
     const BoardOptions& options = in.options;
     const bool first = options.projection == Projection::FirstAngle;
     const double gap = kBetweenViews * options.paper;
-    Drawn top = drawView(options.under ? View::Under : View::Top, in);
-    Drawn section = drawView(View::Section, in);
-    Drawn head = drawView(View::HeadEnd, in);
-    Drawn tail = drawView(View::TailEnd, in);
+    DrawnView top = drawnView(options.under ? View::Under : View::Top, in);
+    DrawnView section = drawnView(View::Section, in);
+    DrawnView head = drawnView(View::HeadEnd, in);
+    DrawnView tail = drawnView(View::TailEnd, in);
 
     // First angle: seen from above drawn below, seen from the left drawn at the right; third angle the
     // opposite.
@@ -138,8 +106,8 @@ void placeAll(const Plan& plan, const ViewInput& in, BoardSheet& board)
     const double sectionY = first ? t.maxY + gap - s.minY : t.minY - gap - s.maxY;
     const double right = std::max(t.maxX, s.maxX) + gap;
     const double left = std::min(t.minX, s.minX) - gap;
-    Drawn& atRight = first ? head : tail;
-    Drawn& atLeft = first ? tail : head;
+    DrawnView& atRight = first ? head : tail;
+    DrawnView& atLeft = first ? tail : head;
     const Point rightOrigin{right - atRight.placed.extent.minX, sectionY};
     const Point leftOrigin{left - atLeft.placed.extent.maxX, sectionY};
     put(std::move(top), {}, board);
@@ -151,6 +119,32 @@ void placeAll(const Plan& plan, const ViewInput& in, BoardSheet& board)
 
 }  // namespace
 
+DrawnView drawnView(View view, const ViewInput& in)
+{
+    ViewPen pen(view, view == View::Under || view == View::HeadEnd, in);
+    switch (view) {
+        case View::Top:
+            drawTopView(pen, in);
+            break;
+        case View::Under:
+            drawUnderView(pen, in);
+            break;
+        case View::Section:
+            drawSectionView(pen, in);
+            break;
+        case View::HeadEnd:
+        case View::TailEnd:
+            drawEndView(pen, in, view == View::HeadEnd);
+            break;
+    }
+    DrawnView drawn;
+    drawn.placed = pen.placed();
+    drawn.placed.label = labelOf(view);
+    drawn.placed.extent = pen.extent();
+    drawn.elements = pen.take();
+    return drawn;
+}
+
 BoardSheet boardSheet(const Plan& plan, const Layout& layout, const BoardOptions& given)
 {
     const BoardOptions options = sound(given);
@@ -161,7 +155,7 @@ BoardSheet boardSheet(const Plan& plan, const Layout& layout, const BoardOptions
     board.sheet.title = plan.sheet.title;
     board.sheet.paper = options.paper;
     if (options.only)
-        put(drawView(*options.only, in), {}, board);
+        put(drawnView(*options.only, in), {}, board);
     else
         placeAll(plan, in, board);
     if (!board.sheet.extent.empty()) board.sheet.extent = board.sheet.extent.grown(kAround * options.paper);

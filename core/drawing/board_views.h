@@ -6,6 +6,13 @@
 
 namespace lidwright {
 
+/// A view drawn about its own origin, not yet placed on a sheet.
+struct DrawnView {
+    PlacedView placed;
+    std::vector<Element> elements;
+};
+DrawnView drawnView(View view, const ViewInput& in);
+
 // One composer per view of the board. Each draws into a pen of its own view and leaves placing to the board.
 
 /// The lid from above: box, artwork, neck, strings, bridge; dimensions along the neck and across.

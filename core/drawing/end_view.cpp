@@ -1,5 +1,7 @@
+#include "core/drawing/base_marks.h"
 #include "core/drawing/board_views.h"
 #include "core/drawing/inside_views.h"
+#include "core/drawing/lettering.h"
 
 #include <algorithm>
 
@@ -89,7 +91,15 @@ void drawOpeningDimensions(ViewPen& pen, const EndWallLayout& wall, bool head)
     const bool mirrored = pen.placed().mirrored;
     const double side = mirrored ? left : right;
     const double corner = mirrored ? wall.minY : wall.maxY;
-    DimensionRows beside(Side::Right, now.maxX, pen.paper());
+    // On little paper words below stand out at the side: the rows there keep clear of them.
+    double edge = now.maxX;
+    constexpr double clear =
+        DimensionRows::kFirstRow - 4.5;  // mm on paper, less the height of the row's words
+    for (const Element& e : below.place())
+        if (const auto* d = std::get_if<Dimension>(&e.what))
+            edge = std::max(edge, bounds(textOutline(dimensionText(*d, pen.paper()), pen.paper())).maxX -
+                                      pen.paper(clear));
+    DimensionRows beside(Side::Right, edge, pen.paper());
     pen.row(beside, "box", {corner, wall.wall.low}, {side, opening.low}, "");
     pen.row(beside, "box", {side, opening.low}, {corner, wall.wall.high}, key + "depth");
     if (!wall.notch)
@@ -115,6 +125,8 @@ void drawEndView(ViewPen& pen, const ViewInput& in, bool head)
     drawHidden(pen, in, wall, head);
     drawNeckEnd(pen, in, head);
     drawInsideEnd(pen, in, head);
+    const double arm = std::min(pen.paper(1.2), l.base.size());
+    BaseMarks(in, head ? BoxWall::HeadEnd : BoxWall::TailEnd).draw(pen, arm, LineKind::Narrow);
 
     const Bounds now = pen.extent();
     const double over = pen.paper(kCentreOverrun);

@@ -167,7 +167,7 @@ Sheet lidTemplate(const ViewInput& in)
     drawCuts(pen, in);
     drawEnds(pen, in, lid);
     drawDistances(pen, in, lid);
-    addNotes(pen, lid.minX, wrapped(notes(in), std::max(lid.width(), kLeastNotes)));
+    addNotes(pen, lid.minX, wrapped(notes(in), notesWidth(lid.width())));
     return templateOf(pen, in.plan.sheet.title + ": lid");
 }
 

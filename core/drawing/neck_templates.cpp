@@ -101,7 +101,7 @@ Sheet fretboardTemplate(const ViewInput& in)
                          3.5});
     }
     notes.push_back({"Saw and chisel: eye protection, work clamped, hands behind the edge.", 2.5});
-    addNotes(pen, left, wrapped(notes, std::max(l.fretboardCut, kLeastNotes)));
+    addNotes(pen, left, wrapped(notes, notesWidth(l.fretboardCut)));
     return templateOf(pen, plan.sheet.title + ": fretboard");
 }
 
@@ -134,6 +134,12 @@ Sheet neckTemplate(const ViewInput& in)
     for (const Point p : l.head.upper)
         profile.push_back(side(p));
     pen.outline("neck", "side", profile, LineKind::Cut);
+    for (const ReliefCut& cut : l.relief.cuts) {
+        const double x = (cut.from + cut.to) / 2;
+        const double floor = stickTop(plan, l, x) - l.neckRise(x);
+        pen.text(cut.part, "words", side({x, floor - 4}), pen.words(cut.depth) + " deep", 2.5,
+                 Anchor::Middle);
+    }
     pen.text("neck", "words", {l.headEndX, low - 6}, "Side", 3.5, Anchor::Left);
     pen.addAt({l.nutX + 30, low - 4}, grainArrow("neck", 40, 1));
     DimensionRows below(Side::Below, low - 9, 1);
@@ -158,7 +164,7 @@ Sheet neckTemplate(const ViewInput& in)
         {"Saw, router, drill: eye and ear protection, dust extracted, work clamped; the makers' instructions "
          "decide.",
          2.5}};
-    addNotes(pen, l.headEndX, wrapped(notes, kLeastNotes * 2));
+    addNotes(pen, l.headEndX, wrapped(notes, kLeastNotes));
     return templateOf(pen, plan.sheet.title + ": neck");
 }
 
@@ -190,7 +196,7 @@ Sheet storyStickTemplate(const ViewInput& in)
                                       "marks over with a knife: no measure is read twice.",
          2.5},
         {"Short lines with numbers: frets, from the same edge.", 2.5}};
-    addNotes(pen, l.headEndX, wrapped(notes, kLeastNotes * 2));
+    addNotes(pen, l.headEndX, wrapped(notes, kLeastNotes));
     return templateOf(pen, plan.sheet.title + ": story stick");
 }
 

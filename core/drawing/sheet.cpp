@@ -7,6 +7,7 @@ namespace {
 
 constexpr double kWide = 0.5;     // mm, ISO 128-2 line group 0.5
 constexpr double kNarrow = 0.25;  // mm, half of the wide line
+constexpr double kBorder = 0.7;   // mm, ISO 5457
 
 template <typename... Ts>
 struct Overloaded : Ts... {
@@ -19,6 +20,7 @@ Overloaded(Ts...) -> Overloaded<Ts...>;
 
 double lineWidth(LineKind kind)
 {
+    if (kind == LineKind::Frame) return kBorder;
     return kind == LineKind::Visible ? kWide : kNarrow;
 }
 
@@ -37,6 +39,7 @@ std::vector<double> dashPattern(LineKind kind)
         case LineKind::Narrow:
         case LineKind::Cut:
         case LineKind::Mark:
+        case LineKind::Frame:
             break;
     }
     return {};
@@ -57,6 +60,8 @@ const char* word(LineKind kind)
             return "phantom";
         case LineKind::Cut:
             return "cut";
+        case LineKind::Frame:
+            return "frame";
         case LineKind::Mark:
             return "mark";
     }

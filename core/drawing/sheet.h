@@ -18,6 +18,7 @@ enum class LineKind {
     Phantom,  ///< long-dashed double-dotted narrow: adjacent parts
     Cut,      ///< continuous, the line to saw or cut to
     Mark,     ///< continuous narrow: registration, rulers
+    Frame,    ///< continuous, 0.7 mm: a sheet's border (ISO 5457)
 };
 
 /// What an area is, for its tint, hatch and grain.

@@ -39,12 +39,15 @@ std::vector<NoteLine> wrapped(const std::vector<NoteLine>& lines, double width)
 
 void addNotes(ViewPen& pen, double left, const std::vector<NoteLine>& lines)
 {
-    double y = pen.extent().minY - kAboveNotes;
+    const Bounds drawn = pen.extent();
+    double y = drawn.minY - kAboveNotes;
     if (!std::isfinite(y)) y = 0;
+    // Flush with everything: further right they would reach on to another page sooner.
+    if (std::isfinite(drawn.minX)) left = drawn.minX;
     std::vector<Element> notes;
-    for (const NoteLine& line : lines) {
+    for (const NoteLine& line : wrapped(lines, kMostNotes)) {
         y -= notes.empty() ? line.height : kLinePitch * line.height;
-        notes.push_back({"sheet", "words", Text{{left, y}, line.words, line.height, 0, Anchor::Left}});
+        notes.push_back({"sheet", "notes", Text{{left, y}, line.words, line.height, 0, Anchor::Left}});
     }
     y -= 3 * kCheckTick;
     const auto line = [&](Point a, Point b) {

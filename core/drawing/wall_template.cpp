@@ -1,3 +1,4 @@
+#include "core/drawing/base_marks.h"
 #include "core/drawing/opening_detail.h"
 #include "core/drawing/sheet_furniture.h"
 #include "core/drawing/template_parts.h"
@@ -10,6 +11,7 @@ namespace {
 
 constexpr double kOver = 4;         // mm that centre lines run beyond the wall
 constexpr double kAboveDetail = 6;  // mm
+constexpr double kFixing = 3;       // mm to each side of a base's fixing
 
 Ring upright(double y0, double y1, Span z)
 {
@@ -110,9 +112,9 @@ void drawLines(ViewPen& pen, const ViewInput& in, const EndWallLayout& wall)
     pen.text("box", "words", {y, wall.wall.high + 2}, "top edge", 2.5, Anchor::Middle);
 }
 
-void drawMeasures(ViewPen& pen, const EndWallLayout& wall, const WallHoles& holes)
+void drawMeasures(ViewPen& pen, const EndWallLayout& wall, const WallHoles& holes, const BaseMarks& marks)
 {
-    if (!wall.crossed && !holes.any()) return;
+    if (!wall.crossed && !holes.any() && !marks.any()) return;
     const bool mirrored = pen.placed().mirrored;
     const double corner = mirrored ? wall.minY : wall.maxY;
     DimensionRows below(Side::Below, wall.wall.low - kOver, 1);
@@ -131,6 +133,9 @@ void drawMeasures(ViewPen& pen, const EndWallLayout& wall, const WallHoles& hole
     pen.row(beside, "box", {corner, wall.wall.low}, {corner, wall.wall.high}, "");
     // Holes are measured from the box's centre line.
     holes.addRows(pen, below, beside, {0, wall.wall.low}, {corner, wall.wall.high});
+    // From the corner at the sheet's left.
+    marks.addRows(pen, below, beside, {mirrored ? wall.maxY : wall.minY, wall.wall.low},
+                  {corner, wall.wall.low});
     pen.add(below);
     pen.add(beside);
 }
@@ -178,6 +183,8 @@ std::vector<NoteLine> notes(const ViewInput& in, const EndWallLayout& wall, bool
              2.5});
     for (const NoteLine& line : WallHoles(in, head ? DevicePlace::HeadWall : DevicePlace::TailWall).notes())
         out.push_back(line);
+    for (const NoteLine& line : BaseMarks(in, head ? BoxWall::HeadEnd : BoxWall::TailEnd).notes())
+        out.push_back(line);
     out.push_back({"Saw and chisel: eye protection, work clamped, hands behind the edge.", 2.5});
     return out;
 }
@@ -196,17 +203,18 @@ Sheet wallTemplate(const ViewInput& in, bool head)
         const WallHoles holes(in, head ? DevicePlace::HeadWall : DevicePlace::TailWall);
         drawWall(pen, in, wall);
         // Words are written over the lines of the dimensions.
-        drawMeasures(pen, wall, holes);
+        const BaseMarks marks(in, head ? BoxWall::HeadEnd : BoxWall::TailEnd);
+        drawMeasures(pen, wall, holes, marks);
         drawLines(pen, in, wall);
         if (wall.crossed && !cut) drawSaw(pen, wall, sanding);
         holes.draw(pen);
+        marks.draw(pen, kFixing, LineKind::Narrow);
         left = head ? -wall.maxY : wall.minY;
         if (sanding > 0)
             pen.addSheetElements(openingDetail({left, pen.extent().minY - kAboveDetail - kDetailHeight},
                                                sanding, in.plan.shop.fit, in.options.style));
     }
-    addNotes(pen, left,
-             wrapped(notes(in, wall, head, sanding), std::max(wall.maxY - wall.minY, kLeastNotes)));
+    addNotes(pen, left, wrapped(notes(in, wall, head, sanding), notesWidth(wall.maxY - wall.minY)));
     return templateOf(pen, title);
 }
 

@@ -64,6 +64,7 @@ TEST(NeckTemplates, TheSideHasTheAreaOfTheStick)
                       4.0 * (l.relief.cuts[1].to - l.relief.cuts[1].from) + (8 * 25 + 10 * 20 + 112 * 15);
     EXPECT_NEAR(std::abs(signedArea(side[0].points)), by, 0.5);
     EXPECT_EQ(strokes(sheetOf(plan, TemplateKind::Neck), "tuners").size(), plan.stringSet.size());
+    EXPECT_TRUE(says(sheetOf(plan, TemplateKind::Neck), "4 deep")) << "each relief says how deep it is";
 }
 
 TEST(NeckTemplates, TheStoryStickCarriesEveryStation)

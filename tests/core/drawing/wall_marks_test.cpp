@@ -168,8 +168,10 @@ TEST(WallMarks, TemplatesAreOfferedForWhatThePlanHas)
     std::vector<std::string> words;
     for (const TemplateKind kind : kTemplateKinds)
         words.emplace_back(word(kind));
-    EXPECT_EQ(words, (std::vector<std::string>{"lid", "head-wall", "tail-wall", "bass-wall", "treble-wall",
-                                               "backing", "neck", "fretboard", "story-stick", "wiring"}));
+    EXPECT_EQ(words, (std::vector<std::string>{"overview", "lid", "lid-below", "head-wall", "tail-wall",
+                                               "bass-wall", "treble-wall", "base", "blocks", "backing",
+                                               "neck", "head", "fretboard", "nut", "bridge", "gauges",
+                                               "story-stick", "cutting-plan", "wiring"}));
 }
 
 TEST(WallMarks, TheLidsTemplateHasItsHolesForWiring)
