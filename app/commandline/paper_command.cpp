@@ -18,7 +18,9 @@ namespace {
 constexpr OptionSpec kOptions[] = {
     {"-o", "FILE.pdf", "the file to write"},
     {"--size", "a4|letter|a3|tabloid|roll", "paper; by the locale where not said"},
-    {"--only", "lid,head-wall,tail-wall,bass-wall,treble-wall,backing,neck,fretboard,story-stick,wiring",
+    {"--only",
+     "overview,lid,lid-below,head-wall,tail-wall,bass-wall,treble-wall,base,blocks,backing,neck,head,"
+     "fretboard,nut,bridge,gauges,story-stick,cutting-plan,wiring",
      "which templates; all that the plan has where not said"},
     {"--overlap", "LENGTH", "strip that neighbouring pages share; 15 mm where not said"},
     {"--correct-x", "FACTOR", "nominal over measured length on your printer, level"},
@@ -118,8 +120,8 @@ int run(const Arguments& arguments)
             {"where to?", "paper", "name the file to write: lidwright paper PLAN -o templates.pdf"});
     const Result<PlanInput> input = readPlanInput(arguments);
     if (!input) return refuse(input.error());
-    const Result<PaperJob> job = jobOf(arguments, unitStyle(input->plan));
-    if (!job) return refuse(job.error());
+    const Result<PaperJob> asked = jobOf(arguments, unitStyle(input->plan));
+    if (!asked) return refuse(asked.error());
 
     const std::vector<Finding> findings = check(input->plan, derive(input->plan));
     const auto wrong = std::count_if(findings.begin(), findings.end(),
@@ -129,9 +131,11 @@ int run(const Arguments& arguments)
                (wrong == 1 ? " finding" : " findings") + "); lidwright findings says what, before you cut");
     }
     const DrawingSession session;
-    const QString problem = writePaperPdf(input->plan, *job, QString::fromStdString(*file));
+    PaperJob job = *asked;
+    job.wrong = wrongSentences(findings, unitStyle(input->plan));
+    const QString problem = writePaperPdf(input->plan, job, QString::fromStdString(*file));
     if (!problem.isEmpty()) return refuse({problem.toStdString(), {}, {}});
-    return finish(print(*file + ": written (" + formatOf(job->size).word +
+    return finish(print(*file + ": written (" + formatOf(job.size).word +
                         "); print it at actual size, 100 %: lp -o print-scaling=none '" + *file + "'\n"),
                   kExitFine);
 }
@@ -144,10 +148,12 @@ constinit const Command kPaperCommand{
     "PLAN -o FILE.pdf [--size a4|letter|a3|tabloid|roll] [--only lid,head-wall,...]\n"
     "                [--overlap LENGTH] [--correct-x FACTOR] [--correct-y FACTOR] [--set KEY=VALUE]...\n"
     "                [--art FILE.svg]...",
-    "Writes the templates of lid, walls, neck and fretboard, the story stick and the wiring over as many "
-    "pages as\n"
-    "they need, with marks to join them,\n"
-    "rulers to check the printer by, and a map of the pages.\n"
+    "Writes the full-size templates of every part, the story stick and gauges, the wiring, and an overview "
+    "of "
+    "all views\n"
+    "on A3 or tabloid. Large ones are spread over pages with marks to join them, small ones share a page; "
+    "with\n"
+    "rulers to check the printer by, a map of the pages, and what is wrong with the plan before all of it.\n"
     "Exit code: 0 written, 2 the input cannot be used or the file not written.",
     kOptions,
     1,

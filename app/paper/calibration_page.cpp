@@ -52,9 +52,9 @@ Result<CalibrationPage> calibrationPage(PaperSize size, double margin, const QSt
     for (const double y : {0.0, result.nominalY})
         endMark(furniture, corner + Point{0, y}, {1, 0});
     furniture.text(corner + Point{result.nominalX / 2, 2},
-                   PaperText::tr("X: %1").arg(shownLength(result.nominalX)), 3, Anchor::Middle);
+                   PaperText::tr("X: %1").arg(shownLength(result.nominalX)), 3.5, Anchor::Middle);
     furniture.text(corner + Point{-2, result.nominalY / 2},
-                   PaperText::tr("Y: %1").arg(shownLength(result.nominalY)), 3, Anchor::Middle, 90);
+                   PaperText::tr("Y: %1").arg(shownLength(result.nominalY)), 3.5, Anchor::Middle, 90);
 
     const QStringList lines{
         PaperText::tr("Printer measuring page"),

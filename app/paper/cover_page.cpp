@@ -34,25 +34,56 @@ QStringList advice(const PaperJob& job, bool joined)
     return lines;
 }
 
-/// "Lid: 4 pages, from page 2 to page 5".
+/// "Lid: pages 2 to 5".
 QString pagesText(const TemplatePages& one)
 {
-    const QString label = templateLabel(one.kind);
-    if (one.pageCount == 1) return PaperText::tr("%1: page %2").arg(label).arg(one.firstPage + 1);
-    return PaperText::tr("%1: pages %2 to %3")
-        .arg(label)
+    const QString label = one.names.join(QStringLiteral(", "));
+    if (one.pageCount == 1) return PaperText::tr("Page %1: %2").arg(one.firstPage + 1).arg(label);
+    return PaperText::tr("Pages %1 to %2: %3")
         .arg(one.firstPage + 1)
-        .arg(one.firstPage + one.pageCount);
+        .arg(one.firstPage + one.pageCount)
+        .arg(label);
+}
+
+/// The list of the templates with a small map of each that is joined of several pages.
+void listTemplates(Furniture& furniture, const PaperPages& pages, const Bounds& room)
+{
+    constexpr double kWords = 2.5, kWordsRow = 6, kMostMap = 38, kLeastMap = 10;  // mm
+    constexpr std::size_t kManyRows = 6;
+    const std::size_t columns = pages.templates.size() > kManyRows ? 2 : 1;
+    const double width = room.width() / static_cast<double>(columns);
+    // The maps share what the words leave over, column by column.
+    const std::size_t perColumn = (pages.templates.size() + columns - 1) / columns;
+    for (std::size_t column = 0; column < columns; ++column) {
+        const std::size_t from = column * perColumn;
+        const std::size_t to = std::min(from + perColumn, pages.templates.size());
+        double maps = 0;
+        for (std::size_t i = from; i < to; ++i)
+            if (pages.templates[i].pageCount > 1) maps += 1;
+        const double left = room.height() - static_cast<double>(to - from) * kWordsRow;
+        const double map = std::clamp(left / std::max(maps, 1.0) - 3, kLeastMap, kMostMap);
+        const double x = room.minX + static_cast<double>(column) * width;
+        double y = room.maxY;
+        for (std::size_t i = from; i < to; ++i) {
+            const TemplatePages& one = pages.templates[i];
+            y -= kWordsRow;
+            const auto most = static_cast<qsizetype>(width / (0.72 * kWords));
+            furniture.text({x, y}, shortened(pagesText(one), most), kWords);
+            if (one.pageCount < 2 || !one.tiling) continue;
+            pageMap(furniture, *one.tiling, {x, y - 2 - map, x + width - 4, y - 2}, Anchor::Left);
+            y -= map + 3;
+        }
+    }
 }
 
 void heading(Furniture& furniture, const Plan& plan, double width, double top)
 {
     const QString title = QString::fromStdString(plan.sheet.title);
-    furniture.text({0, top - 8}, title.isEmpty() ? PaperText::tr("Templates") : shortened(title, 34), 6);
+    furniture.text({0, top - 8}, title.isEmpty() ? PaperText::tr("Templates") : shortened(title, 30), 7);
     QString below = PaperText::tr("Templates at full size");
     if (!plan.sheet.maker.empty())
-        below += QStringLiteral(", ") + shortened(QString::fromStdString(plan.sheet.maker), 60);
-    furniture.text({0, top - 15}, below, 3);
+        below += QStringLiteral(", ") + shortened(QString::fromStdString(plan.sheet.maker), 50);
+    furniture.text({0, top - 15}, below, 3.5);
     furniture.line({0, top - 19}, {width, top - 19});
 }
 
@@ -79,6 +110,11 @@ Sheet coverSheet(const Plan& plan, const PaperJob& job, const PaperPages& pages)
     const bool joined = std::any_of(pages.templates.begin(), pages.templates.end(),
                                     [](const TemplatePages& t) { return t.pageCount > 1; });
     double y = top - 28;
+    if (!job.wrong.isEmpty()) {
+        furniture.text({0, y},
+                       PaperText::tr("Something is wrong with this plan: read page 2 before you cut."), 3.5);
+        y -= kLineHeight;
+    }
     int number = 1;
     for (const QString& line : advice(job, joined)) {
         furniture.text({0, y}, QString::number(number++) + QStringLiteral(". ") + line, 2.5);
@@ -87,22 +123,8 @@ Sheet coverSheet(const Plan& plan, const PaperJob& job, const PaperPages& pages)
 
     checkRulers(furniture, {0, kFooterHeight});
 
-    // The maps fill what is left between the advice and the corner of the rulers.
-    const double count = static_cast<double>(pages.templates.size());
-    const Bounds room{34, kFooterHeight + 34, width, y - 2};
-    const double each = std::min(48.0, room.height() / count);
-    double below = room.maxY;
-    for (const TemplatePages& one : pages.templates) {
-        furniture.text({room.minX, below - 6}, pagesText(one), 2.8);
-        const Bounds box{room.minX, below - each + 4, room.maxX, below - 9};
-        if (one.tiling) {
-            // A lone page needs no large map.
-            const double height = std::min(box.height(), one.pageCount == 1 ? 14.0 : 38.0);
-            pageMap(furniture, *one.tiling, {box.minX, box.maxY - height, box.maxX, box.maxY}, Anchor::Left,
-                    {}, one.pageCount == 1 ? one.firstPage + 1 : 0);
-        }
-        below -= each;
-    }
+    // The list fills what is left between the advice and the corner of the rulers.
+    listTemplates(furniture, pages, {34, kFooterHeight + 34, width, y - 2});
 
     pageFooter(furniture,
                {PaperText::tr("Print this page first"), QString::fromStdString(plan.sheet.title), 1,

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace lidwright {
 
@@ -13,7 +14,7 @@ namespace {
 constexpr double kCrossPitch = 90;  // mm between crosses along a joint, at most
 constexpr double kFromEnd =
     24;  // mm from the joint's ends to the first and last cross: clear of the page's name
-constexpr double kWordHeight = 2;
+constexpr double kWordHeight = 2.5;
 
 /// Places of the crosses along a joint from `from` to `to`: the same for both of its pages.
 std::vector<double> crossPlaces(double from, double to)
@@ -27,16 +28,24 @@ std::vector<double> crossPlaces(double from, double to)
     return places;
 }
 
-/// Where along the joint its words stand: between two crosses, over no ink if there is such a place.
-/// `boxAt` gives the room that the words take about a place.
+/// Where along the joint its words stand: clear of the crosses, over no ink if there is such a place,
+/// otherwise over the least. `boxAt` gives the room that the words take about a place.
 template <typename BoxAt>
-double wordPlace(const std::vector<double>& crosses, const SheetInk& ink, const BoxAt& boxAt)
+double wordPlace(const std::vector<double>& crosses, double clear, const SheetInk& ink, const BoxAt& boxAt)
 {
-    for (std::size_t i = 1; i < crosses.size(); ++i) {
-        const double middle = (crosses[i - 1] + crosses[i]) / 2;
-        if (!ink.crosses(boxAt(middle))) return middle;
+    constexpr double kStep = 4;  // mm
+    double best = (crosses[0] + crosses[1]) / 2;
+    std::size_t least = ink.linesIn(boxAt(best));
+    for (double at = crosses.front() + clear; least > 0 && at <= crosses.back() - clear; at += kStep) {
+        if (std::any_of(crosses.begin(), crosses.end(),
+                        [&](double cross) { return std::abs(cross - at) < clear; }))
+            continue;
+        const std::size_t lines = ink.linesIn(boxAt(at));
+        if (lines >= least) continue;
+        least = lines;
+        best = at;
     }
-    return (crosses[0] + crosses[1]) / 2;
+    return best;
 }
 
 double halfOf(const QString& words)
@@ -77,7 +86,7 @@ void uprightJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, 
     const QString words = atLeft ? cutWords(mine, other) : coverWords(other);
     const double wordX = atLeft ? x - 1.2 : x + 1.2 + kWordHeight;
     const double half = halfOf(words);
-    const double middle = wordPlace(places, ink, [&](double at) -> Bounds {
+    const double middle = wordPlace(places, half + crossHalf(tiling), ink, [&](double at) -> Bounds {
         return {wordX - kWordHeight, at - half, wordX, at + half};
     });
     furniture.text({wordX, middle}, words, kWordHeight, Anchor::Middle, 90);
@@ -99,7 +108,7 @@ void levelJoint(Furniture& furniture, const Tiling& tiling, const Tile& tile, bo
     const QString words = above ? cutWords(mine, other) : coverWords(other);
     const double wordY = above ? y + 1.2 : y - 1.2 - kWordHeight;
     const double half = halfOf(words);
-    const double middle = wordPlace(places, ink, [&](double at) -> Bounds {
+    const double middle = wordPlace(places, half + crossHalf(tiling), ink, [&](double at) -> Bounds {
         return {at - half, wordY, at + half, wordY + kWordHeight};
     });
     furniture.text({middle, wordY}, words, kWordHeight, Anchor::Middle);
@@ -111,6 +120,43 @@ double roundLength(double most, const UnitStyle& style)
 {
     const double step = style.unit == LengthUnit::Millimetre ? 1 : kMillimetresPerInch / 4;
     return std::floor(most / step + 1e-9) * step;
+}
+
+/// A total-length line as it runs along its own axis: from `start` on, `across` beside which its words stand.
+struct TotalLine {
+    double across = 0;
+    double words = 0;  ///< where they begin, along
+};
+
+constexpr double kTotalOff = 5;        // mm off the drawing
+constexpr double kWordsOffLine = 0.8;  // mm
+constexpr double kWordsFromEnd = 8;    // mm
+
+/// Where the line and its words lie over the least: as given where nothing is there, otherwise up to `most`
+/// farther on toward `into` (1 or -1 across it). `boxAt(from, to, low, high)` is a box along and across the
+/// line.
+template <typename BoxAt>
+TotalLine leastInked(const SheetInk& ink, double start, double length, double across, double into,
+                     double most, double wide, const BoxAt& boxAt)
+{
+    constexpr double kStepAcross = 3, kStepAlong = 15;  // mm
+    constexpr std::size_t kWordsWeigh = 8;  // a line over a line is read, words over words are not
+    TotalLine best{across, start + kWordsFromEnd};
+    std::size_t least = std::numeric_limits<std::size_t>::max();
+    for (double off = 0; off <= most && least > 0; off += kStepAcross) {
+        const double y = across + into * off;
+        const std::size_t crossed = ink.linesIn(boxAt(start, start + length, y - 0.3, y + 0.3));
+        if (crossed >= least) continue;
+        for (double at = start + kWordsFromEnd; at <= start + length - wide; at += kStepAlong) {
+            const std::size_t under =
+                ink.linesIn(boxAt(at - 1, at + wide + 1, y, y + kWordsOffLine + kWordHeight + 0.5));
+            if (crossed + kWordsWeigh * under >= least) continue;
+            least = crossed + kWordsWeigh * under;
+            best = {y, at};
+            if (under == 0) break;
+        }
+    }
+    return best;
 }
 
 }  // namespace
@@ -136,29 +182,43 @@ std::vector<Bounds> wasteBands(const Tile& tile)
     return bands;
 }
 
-Sheet totalLengthLines(const Bounds& area, bool across, bool upright, const UnitStyle& style)
+Sheet totalLengthLines(const Bounds& area, bool across, bool upright, const SheetInk& ink,
+                       const UnitStyle& style)
 {
     Furniture furniture;
     const auto words = [&](double length) {
         return PaperText::tr("%1 when all pages are joined")
             .arg(QString::fromStdString(formatLength(length, style).text));
     };
-    constexpr double kOff = 5, kTick = 2.5, kWordsFromEnd = 8;
+    constexpr double kTick = 2.5;
     if (across) {
         const double length = roundLength(area.width(), style);
-        const double x = area.centre().x - length / 2, y = area.minY - kOff;
-        furniture.line({x, y}, {x + length, y});
+        const double x = area.centre().x - length / 2;
+        const auto box = [](double from, double to, double low, double high) -> Bounds {
+            return {from, low, to, high};
+        };
+        const TotalLine line = leastInked(ink, x, length, area.minY - kTotalOff, 1, area.height() / 2,
+                                          2 * halfOf(words(length)), box);
+        furniture.line({x, line.across}, {x + length, line.across});
         for (const double end : {x, x + length})
-            furniture.line({end, y - kTick}, {end, y + kTick});
-        furniture.text({x + kWordsFromEnd, y + 0.8}, words(length), kWordHeight);
+            furniture.line({end, line.across - kTick}, {end, line.across + kTick});
+        furniture.text({line.words, line.across + kWordsOffLine}, words(length), kWordHeight);
     }
     if (upright) {
         const double length = roundLength(area.height(), style);
-        const double x = area.minX - kOff, y = area.centre().y - length / 2;
+        const double y = area.centre().y - length / 2;
+        // Counted from the line toward the left, where its words stand, so that the room for them is low to
+        // high.
+        const auto box = [](double from, double to, double low, double high) -> Bounds {
+            return {-high, from, -low, to};
+        };
+        const TotalLine line = leastInked(ink, y, length, kTotalOff - area.minX, -1, area.width() / 2,
+                                          2 * halfOf(words(length)), box);
+        const double x = -line.across;
         furniture.line({x, y}, {x, y + length});
         for (const double end : {y, y + length})
             furniture.line({x - kTick, end}, {x + kTick, end});
-        furniture.text({x - 0.8, y + kWordsFromEnd}, words(length), kWordHeight, Anchor::Left, 90);
+        furniture.text({x - kWordsOffLine, line.words}, words(length), kWordHeight, Anchor::Left, 90);
     }
     return furniture.sheet();
 }

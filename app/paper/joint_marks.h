@@ -17,7 +17,10 @@ std::vector<Bounds> wasteBands(const Tile& tile);
 
 /// Lines over the whole length and width of a tiled sheet, below and left of `area`, of a round length in the
 /// user's unit: measured after joining they show the error of all joints together. None across a single page.
-Sheet totalLengthLines(const Bounds& area, bool across, bool upright, const UnitStyle& style);
+/// Where `ink` leaves no room they move into the drawing, to where they and their words lie over the least of
+/// it.
+Sheet totalLengthLines(const Bounds& area, bool across, bool upright, const SheetInk& ink,
+                       const UnitStyle& style);
 
 /// How far the total-length lines stand off the drawing and what they need there, mm.
 inline constexpr double kTotalLineRoom = 9;

@@ -7,9 +7,9 @@
 namespace lidwright {
 
 /// A small map of a template's pages in the upper left or upper right of the box; the page named `here` is
-/// filled. `firstPage`, where above 0, puts the pages' numbers in place of their names.
+/// filled.
 void pageMap(Furniture& furniture, const Tiling& tiling, const Bounds& box, Anchor side,
-             const std::string& here, std::size_t firstPage = 0);
+             const std::string& here = {});
 
 /// What the foot of a page says.
 struct FooterWords {
@@ -18,12 +18,13 @@ struct FooterWords {
     qsizetype page = 1;
     qsizetype pages = 1;
     QString advice;  ///< how to print
-    QString note;    ///< of the correction; may be empty
+    QString note;    ///< of the correction, in place of the advice; may be empty
 };
 /// Writes them at the lower left of the content.
 void pageFooter(Furniture& furniture, const FooterWords& words);
 
-/// "Corrected for NAME: X 1.0030, Y 0.9980, measured DATE.", or nothing where nothing is corrected.
+/// "Print at 100 %. Corrected for NAME: X 1.0030, Y 0.9980, measured DATE.", or nothing where nothing is
+/// corrected.
 QString correctionNote(const PaperJob& job);
 
 }  // namespace lidwright

@@ -106,9 +106,8 @@ void checkSquare(Furniture& furniture, Point lowerLeft)
     const Point corner = lowerLeft + Point{2, 2};
     furniture.box({corner.x, corner.y, corner.x + kSquare, corner.y + kSquare});
     const double middle = corner.x + kSquare / 2;
-    furniture.text({middle, corner.y + 3.5}, PaperText::tr("50 mm both ways?"), 2, Anchor::Middle);
-    furniture.text({middle, corner.y + 43.5}, PaperText::tr("Print at actual size, 100 %"), 2,
-                   Anchor::Middle);
+    furniture.text({middle, corner.y + 3.5}, PaperText::tr("50 mm both ways?"), 2.5, Anchor::Middle);
+    furniture.text({middle, corner.y + 43.5}, PaperText::tr("Print at 100 %"), 2.5, Anchor::Middle);
 }
 
 void checkLine(Furniture& furniture, Point lowerLeft, bool up)
@@ -122,7 +121,7 @@ void checkLine(Furniture& furniture, Point lowerLeft, bool up)
     for (const Point end : {from, to})
         furniture.line(end - 1.5 * across, end + 1.5 * across);
     const Point words = from + (kSquare / 2) * along + (up ? -1.2 : 1.2) * across;
-    furniture.text(words, PaperText::tr("50 mm? Print at actual size"), 2, Anchor::Middle, up ? 90 : 0);
+    furniture.text(words, PaperText::tr("50 mm? Print at 100 %"), 2.5, Anchor::Middle, up ? 90 : 0);
 }
 
 QString shortened(const QString& text, qsizetype most)

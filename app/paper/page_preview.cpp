@@ -57,12 +57,14 @@ QString PagePreview::pageText() const
 {
     const auto count = static_cast<int>(m_pages.pages.size());
     if (count == 0) return tr("No page");
-    QString what = tr("how to print and join");
+    const bool cover = m_page == 0 && !m_pages.templates.empty() && m_pages.pages.front().drawing == nullptr;
+    QString what = cover ? tr("how to print and join") : tr("what is wrong with the plan");
     for (const TemplatePages& one : m_pages.templates) {
         const auto first = static_cast<int>(one.firstPage);
         if (m_page < first || m_page >= first + static_cast<int>(one.pageCount)) continue;
         const QString name = QString::fromStdString(m_pages.pages[static_cast<std::size_t>(m_page)].name);
-        what = name.isEmpty() ? templateLabel(one.kind) : tr("%1, %2").arg(templateLabel(one.kind), name);
+        what = name.isEmpty() ? one.names.join(QStringLiteral(", "))
+                              : tr("%1, %2").arg(one.names.join(QStringLiteral(", ")), name);
     }
     return tr("Page %1 of %2: %3").arg(m_page + 1).arg(count).arg(what);
 }
@@ -97,13 +99,16 @@ void PagePreview::layOutMap()
         y += kGap / 2;
     };
     const double least = std::max(line, 24.0);  // WCAG 2.2, 2.5.8: targets of at least 24 pixels
-    if (!m_pages.templates.empty() && m_pages.templates.front().firstPage == 1) {
-        heading(tr("First page"));
-        m_cells.push_back({0, {kGap, y, least, least * 1.3}, {}});
+    if (m_pages.front > 0) {
+        heading(m_pages.front == 1 ? tr("First page") : tr("First pages"));
+        for (std::size_t i = 0; i < m_pages.front; ++i) {
+            const double x = kGap + static_cast<double>(i) * (least + 3);
+            m_cells.push_back({static_cast<int>(i), {x, y, least, least * 1.3}, {}});
+        }
         y += least * 1.3 + kGap;
     }
     for (const TemplatePages& one : m_pages.templates) {
-        heading(templateLabel(one.kind));
+        heading(one.names.join(QStringLiteral(", ")));
         const int columns = one.tiling ? one.tiling->columns : 1;
         const double ratio = one.tiling ? one.tiling->pageHeight / one.tiling->pageWidth : 0.7;
         const double cell = std::clamp((width - kGap) / columns, least, least * 2);

@@ -18,14 +18,17 @@
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QProgressDialog>
 #include <QPushButton>
 
 namespace lidwright {
 
-PaperDialog::PaperDialog(const Plan& plan, const QString& suggestedPath, Settings& settings, QWidget* parent)
+PaperDialog::PaperDialog(const Plan& plan, const QString& suggestedPath, Settings& settings,
+                         const QStringList& wrong, QWidget* parent)
     : QDialog(parent),
       m_plan(plan),
       m_suggestedPath(suggestedPath),
+      m_wrong(wrong),
       m_settings(settings),
       m_style(unitStyle(plan)),
       m_form(std::make_unique<PaperForm>(*this, m_style))
@@ -34,6 +37,8 @@ PaperDialog::PaperDialog(const Plan& plan, const QString& suggestedPath, Setting
     PaperForm& f = *m_form;
     for (const auto& [kind, box] : f.templates)
         connect(box, &QCheckBox::toggled, this, &PaperDialog::compose);
+    connect(f.all, &QPushButton::clicked, this, [this] { tickAll(true); });
+    connect(f.none, &QPushButton::clicked, this, [this] { tickAll(false); });
     connect(f.size, &QComboBox::currentIndexChanged, this, &PaperDialog::chooseCorrection);
     connect(f.printer, &QComboBox::currentIndexChanged, this, &PaperDialog::chooseCorrection);
     for (LengthEdit* edit : {f.overlap, f.margin}) {
@@ -76,6 +81,7 @@ PaperJob PaperDialog::job() const
     for (const auto& [kind, box] : f.templates)
         if (box->isChecked()) job.templates.push_back(kind);
     job.size = f.paperSize();
+    job.wrong = m_wrong;
     job.margin = f.margin->millimetres();
     job.overlap = f.overlap->millimetres();
     if (f.correcting->isChecked()) {
@@ -90,21 +96,33 @@ PaperJob PaperDialog::job() const
 void PaperDialog::setJob(const PaperJob& job)
 {
     PaperForm& f = *m_form;
+    m_choosing = true;
     const std::vector<TemplateKind> had = templatesOf(m_plan);
+    f.showTemplates(had);
     for (const auto& [kind, box] : f.templates) {
         const bool there = std::find(had.begin(), had.end(), kind) != had.end();
-        box->setVisible(there);
         box->setChecked(there &&
                         std::find(job.templates.begin(), job.templates.end(), kind) != job.templates.end());
     }
     f.margin->setValue(job.margin, m_style);
     f.overlap->setValue(job.overlap, m_style);
     f.size->setCurrentIndex(f.size->findData(static_cast<int>(job.size)));
+    m_choosing = false;
     chooseCorrection();
+}
+
+void PaperDialog::tickAll(bool on)
+{
+    m_choosing = true;
+    for (const auto& [kind, box] : m_form->templates)
+        if (!box->isHidden()) box->setChecked(on);
+    m_choosing = false;
+    compose();
 }
 
 void PaperDialog::compose()
 {
+    if (m_choosing) return;
     PaperForm& f = *m_form;
     Result<PaperPages> pages = composePages(m_plan, job());
     const bool fine = pages.ok();
@@ -162,10 +180,23 @@ bool PaperDialog::commitTyping()
     return fine && !f.overlap->hasError() && !f.margin->hasError();
 }
 
+PaperGoOn PaperDialog::goOn(const QString& what)
+{
+    constexpr int kSteps = 1000, kPatience = 400;  // ms until it is shown
+    auto bar = std::make_shared<QProgressDialog>(what, tr("&Stop"), 0, kSteps, this);
+    bar->setWindowTitle(windowTitle());
+    bar->setWindowModality(Qt::WindowModal);
+    bar->setMinimumDuration(kPatience);
+    return [bar](double share) {
+        bar->setValue(static_cast<int>(share * kSteps));
+        return !bar->wasCanceled();
+    };
+}
+
 bool PaperDialog::savePdfAs(const QString& filePath)
 {
     if (!commitTyping()) return false;
-    const QString problem = writePaperPdf(m_plan, job(), filePath);
+    const QString problem = writePaperPdf(m_plan, job(), filePath, goOn(tr("Writing the pages...")));
     if (problem.isEmpty()) {
         say(tr("Written: %1. To print it from a terminal: lp -o print-scaling=none \"%1\"").arg(filePath),
             false);
@@ -186,7 +217,8 @@ void PaperDialog::savePdf()
 bool PaperDialog::printOn(QPrinter& printer)
 {
     if (!commitTyping() || m_form->preview->pages().pages.empty()) return false;
-    const QString problem = printPages(printer, m_form->preview->pages().pages);
+    const QString problem =
+        printPages(printer, m_form->preview->pages().pages, goOn(tr("Printing the pages...")));
     say(problem.isEmpty() ? tr("Sent to the printer. Measure the first page before you cut anything.")
                           : problem,
         !problem.isEmpty());

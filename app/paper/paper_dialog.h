@@ -22,9 +22,10 @@ struct PaperForm;
 class PaperDialog : public QDialog {
     Q_OBJECT
 public:
-    /// `suggestedPath`: the plan's file, for the name that the PDF is offered under; may be empty.
+    /// `suggestedPath`: the plan's file, for the name that the PDF is offered under; may be empty. `wrong`:
+    /// see PaperJob::wrong.
     PaperDialog(const Plan& plan, const QString& suggestedPath, Settings& settings,
-                QWidget* parent = nullptr);
+                const QStringList& wrong = {}, QWidget* parent = nullptr);
     ~PaperDialog() override;
 
     /// The job as it is chosen now.
@@ -43,10 +44,13 @@ Q_SIGNALS:
 
 private:
     void compose();
+    void tickAll(bool on);
     void chooseCorrection();
     void showMeasured();
     void takeMeasured(LengthEdit& edit, const ParameterValue& value);
     bool commitTyping();
+    /// Shows how far a long piece of work is, with a button to stop it.
+    PaperGoOn goOn(const QString& what);
     void savePdf();
     void print();
     void saveMeasuringPage();
@@ -55,6 +59,8 @@ private:
 
     Plan m_plan;
     QString m_suggestedPath;
+    QStringList m_wrong;
+    bool m_choosing = false;  ///< several boxes are ticked at once; the pages are composed when that is done
     Settings& m_settings;
     UnitStyle m_style;
     PrintCorrection m_correction;

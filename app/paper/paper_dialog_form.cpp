@@ -12,11 +12,14 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QFormLayout>
+#include <QGridLayout>
 #include <QGroupBox>
 #include <QLabel>
 #include <QPrinterInfo>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace lidwright {
 
@@ -74,22 +77,51 @@ PaperForm::PaperForm(QDialog& dialog, const UnitStyle& style)
     for (QPushButton* button : {save, print, close})
         foot->addWidget(button);
 
-    auto* all = new QVBoxLayout(&dialog);
-    all->addLayout(columns, 1);
-    all->addLayout(foot);
+    auto* whole = new QVBoxLayout(&dialog);
+    whole->addLayout(columns, 1);
+    whole->addLayout(foot);
 }
 
 void PaperForm::buildTemplates(QDialog& dialog, QVBoxLayout& side)
 {
     auto* box = new QGroupBox(tr("Templates"), &dialog);
     auto* column = new QVBoxLayout(box);
+    m_templateGrid = new QGridLayout;
+    column->addLayout(m_templateGrid);
     for (const TemplateKind kind : kTemplateKinds) {
         auto* check = new QCheckBox(templateLabel(kind), box);
         check->setToolTip(tr("Whether this template is printed."));
-        column->addWidget(check);
         templates.emplace_back(kind, check);
     }
+    all = new QPushButton(tr("All"), box);
+    all->setToolTip(tr("Ticks every template."));
+    none = new QPushButton(tr("None"), box);
+    none->setToolTip(tr("Ticks no template, to choose a few then."));
+    auto* row = new QHBoxLayout;
+    for (QPushButton* button : {all, none}) {
+        button->setAutoDefault(false);
+        row->addWidget(button);
+    }
+    column->addLayout(row);
     side.addWidget(box);
+}
+
+void PaperForm::showTemplates(const std::vector<TemplateKind>& had)
+{
+    std::vector<QCheckBox*> shown;
+    for (const auto& [kind, check] : templates) {
+        m_templateGrid->removeWidget(check);
+        const bool there = std::find(had.begin(), had.end(), kind) != had.end();
+        check->setVisible(there);
+        if (there) shown.push_back(check);
+    }
+    const int rows = (static_cast<int>(shown.size()) + 1) / 2;
+    for (int i = 0; i < static_cast<int>(shown.size()); ++i)
+        m_templateGrid->addWidget(shown[static_cast<std::size_t>(i)], i % rows, i / rows);
+    // The order of the keyboard is that of the eye, column by column.
+    for (std::size_t i = 1; i < shown.size(); ++i)
+        QWidget::setTabOrder(shown[i - 1], shown[i]);
+    if (!shown.empty()) QWidget::setTabOrder(shown.back(), all);
 }
 
 void PaperForm::buildPaper(QDialog& dialog, QVBoxLayout& side, const UnitStyle& style)

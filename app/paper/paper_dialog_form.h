@@ -12,6 +12,7 @@
 class QCheckBox;
 class QComboBox;
 class QDialog;
+class QGridLayout;
 class QGroupBox;
 class QLabel;
 class QPushButton;
@@ -29,6 +30,8 @@ public:
     PaperForm(QDialog& dialog, const UnitStyle& style);
 
     PaperSize paperSize() const;
+    /// Shows the boxes of these templates, in two columns.
+    void showTemplates(const std::vector<TemplateKind>& had);
     QString printerName() const;  ///< empty for "any printer"
     /// A roll has no tiles and no page to measure.
     void setRoll(bool roll);
@@ -37,6 +40,8 @@ public:
     void say(const QString& text, bool wrong);
 
     std::vector<std::pair<TemplateKind, QCheckBox*>> templates;
+    QPushButton* all = nullptr;
+    QPushButton* none = nullptr;
     QComboBox* size = nullptr;
     LengthEdit* overlap = nullptr;
     LengthEdit* margin = nullptr;
@@ -55,6 +60,7 @@ public:
     QPushButton* close = nullptr;
 
 private:
+    QGridLayout* m_templateGrid = nullptr;
     void buildTemplates(QDialog& dialog, QVBoxLayout& side);
     void buildPaper(QDialog& dialog, QVBoxLayout& side, const UnitStyle& style);
     void buildCorrection(QDialog& dialog, QVBoxLayout& side, const UnitStyle& style);

@@ -4,8 +4,23 @@
 #include "app/paper/page_furniture.h"
 #include "app/paper/paper_pages.h"
 #include "app/paper/pdf_writer.h"
+#include "app/text/texts.h"
 
 namespace lidwright {
+
+QStringList wrongSentences(const std::vector<Finding>& findings, const UnitStyle& style)
+{
+    QStringList all;
+    for (const Finding& f : findings) {
+        if (f.verdict != Verdict::Wrong) continue;
+        QString words = shown(f.sentence, style);
+        if (!f.accepted.empty())
+            words +=
+                QLatin1Char(' ') + PaperText::tr("Lived with: %1").arg(QString::fromStdString(f.accepted));
+        all << words;
+    }
+    return all;
+}
 
 QString problemOf(const PaperJob& job)
 {
@@ -33,11 +48,22 @@ QString problemOf(const PaperJob& job)
     return {};
 }
 
-QString writePaperPdf(const Plan& plan, const PaperJob& job, const QString& filePath)
+QString stoppedText()
 {
-    const Result<PaperPages> pages = composePages(plan, job);
+    return PaperText::tr("Stopped.");
+}
+
+QString writePaperPdf(const Plan& plan, const PaperJob& job, const QString& filePath, const PaperGoOn& goOn)
+{
+    const auto part = [&goOn](double from, double to) -> PaperGoOn {
+        if (!goOn) return {};
+        return [&goOn, from, to](double share) { return goOn(from + share * (to - from)); };
+    };
+    constexpr double kComposed = 0.6;  // of the time, about
+    const Result<PaperPages> pages = composePages(plan, job, part(0, kComposed));
     if (!pages) return QString::fromStdString(pages.error().text());
-    const Result<QByteArray> pdf = pdfOf(pages->pages, QString::fromStdString(plan.sheet.title));
+    const Result<QByteArray> pdf =
+        pdfOf(pages->pages, QString::fromStdString(plan.sheet.title), part(kComposed, 1));
     if (!pdf) return QString::fromStdString(pdf.error().text());
     if (const auto error = writeFileSafely(filePath, *pdf)) return QString::fromStdString(error->text());
     return {};

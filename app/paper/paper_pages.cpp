@@ -4,6 +4,10 @@
 #include "app/paper/joint_marks.h"
 #include "app/paper/page_footer.h"
 #include "app/paper/paper_size.h"
+#include "app/paper/sheets_on_pages.h"
+#include "app/paper/wrong_pages.h"
+
+#include "core/drawing/overview_sheet.h"
 
 #include <algorithm>
 
@@ -32,64 +36,10 @@ Bounds moved(const Bounds& b, Point by)
     return {b.minX + by.x, b.minY + by.y, b.maxX + by.x, b.maxY + by.y};
 }
 
-void append(Sheet& to, const Sheet& what, Point by)
-{
-    for (Element element : what.elements) {
-        if (auto* stroke = std::get_if<Stroke>(&element.what)) {
-            for (Point& p : stroke->points)
-                p = p + by;
-        } else if (auto* fill = std::get_if<Fill>(&element.what)) {
-            for (Point& p : fill->ring)
-                p = p + by;
-        } else if (auto* text = std::get_if<Text>(&element.what)) {
-            text->at = text->at + by;
-        }
-        to.elements.push_back(std::move(element));
-    }
-}
-
-/// What must lie on paper: the ink with its lines' widths, without the bare paper that the sheet has about
-/// it.
-Bounds areaOf(const SheetInk& ink)
-{
-    return ink.empty() ? ink.extent() : ink.extent().grown(0.5);
-}
-
-/// A template's tiling together with its total-length lines.
-struct TiledSheet {
-    Tiling tiling;
-    std::shared_ptr<const Sheet> checks;
-};
-
-std::optional<TiledSheet> tiled(const Sheet& sheet, const TilePaper& paper, const UnitStyle& style)
-{
-    const SheetInk ink(sheet);
-    const Bounds area = areaOf(ink);
-    const std::optional<Tiling> plain = tile(ink, area, paper);
-    if (!plain || plain->tiles.size() < 2)
-        return plain ? std::optional<TiledSheet>({*plain, nullptr}) : std::nullopt;
-
-    // The lines stand off the drawing where that costs no page, otherwise on its lower and left side.
-    const auto withLines = [&](const Bounds& about, const Bounds& all) -> std::optional<TiledSheet> {
-        auto checks =
-            std::make_shared<Sheet>(totalLengthLines(about, plain->columns > 1, plain->rows > 1, style));
-        Sheet both = sheet;
-        append(both, *checks, {});
-        const std::optional<Tiling> t = tile(SheetInk(both), all, paper);
-        if (!t) return std::nullopt;
-        return TiledSheet{*t, checks};
-    };
-    const double off = kTotalLineRoom;
-    const std::optional<TiledSheet> outside =
-        withLines(area, {area.minX - off, area.minY - off, area.maxX, area.maxY});
-    if (outside && outside->tiling.tiles.size() == plain->tiles.size()) return outside;
-    return withLines({area.minX + off, area.minY + off, area.maxX, area.maxY}, area);
-}
-
 /// The name of a tile in large letters: as near to the upper left of what is kept of it as lines leave room.
 void tileName(Furniture& furniture, const Tile& tile, const SheetInk& ink)
 {
-    constexpr double kHeight = 6, kWidth = 14, kStep = 6;
+    constexpr double kHeight = 7, kWidth = 17, kStep = 6;
     const Bounds& kept = tile.kept;
     const Point first{kept.minX + 4, kept.maxY - 5 - kHeight};
     // Row by row, so that it stays near the upper edge.
@@ -173,10 +123,11 @@ void addRollPage(PaperPages& all, const PaperJob& job, const std::shared_ptr<con
 void addFooters(PaperPages& all, const Plan& plan, const PaperJob& job)
 {
     for (const TemplatePages& one : all.templates) {
+        if (one.kind == TemplateKind::Overview) continue;
         for (std::size_t i = one.firstPage; i < one.firstPage + one.pageCount; ++i) {
             PaperPage& page = all.pages[i];
             Furniture furniture;
-            const QString label = templateLabel(one.kind);
+            const QString label = one.names.join(QStringLiteral(", "));
             const QString name = QString::fromStdString(page.name);
             pageFooter(furniture, {name.isEmpty() ? label : PaperText::tr("%1, page %2").arg(label, name),
                                    QString::fromStdString(plan.sheet.title), qsizetype(i) + 1,
@@ -212,6 +163,24 @@ QString templateLabel(TemplateKind kind)
             return PaperText::tr("Fretboard");
         case TemplateKind::StoryStick:
             return PaperText::tr("Story stick");
+        case TemplateKind::Overview:
+            return PaperText::tr("Overview");
+        case TemplateKind::LidBelow:
+            return PaperText::tr("Lid from below");
+        case TemplateKind::Base:
+            return PaperText::tr("Base");
+        case TemplateKind::Blocks:
+            return PaperText::tr("Blocks and bars");
+        case TemplateKind::Head:
+            return PaperText::tr("Head");
+        case TemplateKind::Nut:
+            return PaperText::tr("Nut");
+        case TemplateKind::Bridge:
+            return PaperText::tr("Bridge");
+        case TemplateKind::Gauges:
+            return PaperText::tr("Gauges");
+        case TemplateKind::CuttingPlan:
+            return PaperText::tr("Cutting plan");
         case TemplateKind::Wiring:
             return PaperText::tr("Wiring");
         case TemplateKind::Backing:
@@ -220,7 +189,37 @@ QString templateLabel(TemplateKind kind)
     return PaperText::tr("Backing");
 }
 
-Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
+namespace {
+
+/// The kinds that the job asks for and the plan has. Asked for nothing that the plan has, the sheets
+/// themselves say that there is nothing.
+std::vector<TemplateKind> wantedKinds(const Plan& plan, const PaperJob& job)
+{
+    const std::vector<TemplateKind> had = templatesOf(plan);
+    std::vector<TemplateKind> wanted;
+    for (const TemplateKind kind : job.templates)
+        if (std::find(had.begin(), had.end(), kind) != had.end()) wanted.push_back(kind);
+    return wanted.empty() ? job.templates : wanted;
+}
+
+void addOverviewPage(PaperPages& all, const Plan& plan, const Layout& layout, const PaperJob& job)
+{
+    const bool inches = job.size == PaperSize::Letter || job.size == PaperSize::Tabloid;
+    const OverviewPaper paper = inches ? OverviewPaper::Tabloid : OverviewPaper::A3;
+    const Point size = overviewSize(paper);
+    // It has a border and a title block of its own, and nothing on it is measured by the paper.
+    PaperPage page;
+    page.width = size.x;
+    page.height = size.y;
+    page.drawing = std::make_shared<const Sheet>(overviewSheet(plan, layout, unitStyle(plan), paper));
+    page.window = {0, 0, size.x, size.y};
+    page.fullSize = false;
+    all.pages.push_back(std::move(page));
+}
+
+}  // namespace
+
+Result<PaperPages> composePages(const Plan& plan, const PaperJob& job, const PaperGoOn& goOn)
 {
     if (const QString problem = problemOf(job); !problem.isEmpty())
         return Error{problem.toStdString(), {}, {}};
@@ -231,33 +230,40 @@ Result<PaperPages> composePages(const Plan& plan, const PaperJob& job)
     const TilePaper paper{format.width, format.height,   job.margin,     kFooterHeight,
                           job.overlap,  job.correctionX, job.correctionY};
 
+    std::vector<LaidSheet> sheets;
+    const std::vector<TemplateKind> wanted = wantedKinds(plan, job);
+    for (const TemplateKind kind : wanted) {
+        if (goOn && !goOn(static_cast<double>(sheets.size()) / static_cast<double>(wanted.size())))
+            return Error{stoppedText().toStdString(), {}, {}};
+        LaidSheet one;
+        one.kind = kind;
+        one.names << templateLabel(kind);
+        if (kind != TemplateKind::Overview)
+            one.drawing = std::make_shared<const Sheet>(templateSheet(plan, layout, kind, style));
+        sheets.push_back(std::move(one));
+    }
+    if (!roll) {
+        auto laid = laidOnPages(std::move(sheets), paper, style);
+        if (!laid) return laid.error();
+        sheets = std::move(laid).value();
+    }
     PaperPages all;
     // The cover is composed last, when all is counted, but stands first.
     if (!roll) all.pages.emplace_back();
-    const std::vector<TemplateKind> had = templatesOf(plan);
-    const auto has = [&had](TemplateKind kind) {
-        return std::find(had.begin(), had.end(), kind) != had.end();
-    };
-    // Asked for nothing that the plan has, the sheets themselves say that there is nothing.
-    const bool some = std::any_of(job.templates.begin(), job.templates.end(), has);
-    for (const TemplateKind kind : job.templates) {
-        if (some && !has(kind)) continue;
-        const auto drawing = std::make_shared<const Sheet>(templateSheet(plan, layout, kind, style));
+    addWrongPages(all, plan, job);
+    all.front = all.pages.size();
+    for (const LaidSheet& each : sheets) {
         TemplatePages one;
-        one.kind = kind;
+        one.kind = each.kind;
+        one.names = each.names;
         one.firstPage = all.pages.size();
-        if (roll) {
-            addRollPage(all, job, drawing);
+        if (!each.drawing) {
+            addOverviewPage(all, plan, layout, job);
+        } else if (roll) {
+            addRollPage(all, job, each.drawing);
         } else {
-            const std::optional<TiledSheet> tiles = tiled(*drawing, paper, style);
-            if (!tiles) {
-                return Error{
-                    PaperText::tr("The template does not fit on this paper.").toStdString(),
-                    templateLabel(kind).toStdString(),
-                    PaperText::tr("Choose larger paper, a smaller overlap or a roll.").toStdString()};
-            }
-            one.tiling = tiles->tiling;
-            addTiles(all, job, drawing, *tiles);
+            one.tiling = each.tiles->tiling;
+            addTiles(all, job, each.drawing, *each.tiles);
         }
         one.pageCount = all.pages.size() - one.firstPage;
         all.templates.push_back(std::move(one));

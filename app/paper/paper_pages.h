@@ -28,6 +28,7 @@ struct PaperPage {
     std::vector<Bounds> waste;             ///< of the content: tinted, cut away or covered when joined
     Sheet furniture;                       ///< of the content
     std::string name;                      ///< "A1"; empty on the cover and for a lone page
+    bool fullSize = true;                  ///< false where nothing is measured on it: the overview
 
     Point toPage(Point content) const
     {
@@ -35,23 +36,26 @@ struct PaperPage {
     }
 };
 
-/// One template and how it lies on its pages.
+/// One template and how it lies on its pages, or several small ones that share one.
 struct TemplatePages {
-    TemplateKind kind = TemplateKind::Lid;
-    std::optional<Tiling> tiling;  ///< none on a roll
-    std::size_t firstPage = 0;     ///< index into PaperPages::pages
+    TemplateKind kind = TemplateKind::Lid;  ///< the first of them
+    QStringList names;                      ///< of all that lies there, for people: "Nut", "Bridge"
+    std::optional<Tiling> tiling;           ///< none on a roll and of the overview
+    std::size_t firstPage = 0;              ///< index into PaperPages::pages
     std::size_t pageCount = 0;
 };
 
 struct PaperPages {
     std::vector<PaperPage> pages;
+    std::size_t front = 0;  ///< how many stand before the templates: the cover, what is wrong with the plan
     std::vector<TemplatePages> templates;
 };
 
 /// The pages of a job: on sheets of paper first a cover with the rulers, the page maps and how to join, then
-/// each template's tiles; on a roll one page per template, with the rulers on it. The error says what to
-/// change where the job cannot be done.
-Result<PaperPages> composePages(const Plan& plan, const PaperJob& job);
+/// each template's tiles, small ones together on one page; on a roll one page per template, with the rulers
+/// on it. The overview has a page of its own of A3 or tabloid, whatever the job's paper. The error says what
+/// to change where the job cannot be done.
+Result<PaperPages> composePages(const Plan& plan, const PaperJob& job, const PaperGoOn& goOn = {});
 
 /// The page by which a printer is measured: two long lines of known length, printed without correction.
 struct CalibrationPage {

@@ -19,7 +19,7 @@ Error noSuchPdf(const char* what)
 
 }  // namespace
 
-Result<QByteArray> pdfOf(const std::vector<PaperPage>& pages, const QString& title)
+Result<QByteArray> pdfOf(const std::vector<PaperPage>& pages, const QString& title, const PaperGoOn& goOn)
 {
     if (pages.empty()) return noSuchPdf("there is no page");
     QBuffer buffer;
@@ -30,7 +30,10 @@ Result<QByteArray> pdfOf(const std::vector<PaperPage>& pages, const QString& tit
         writer.setCreator(QStringLiteral("Lidwright"));
         writer.setResolution(kPdfResolution);
         QPainter painter;
+        double done = 0;
         for (const PaperPage& page : pages) {
+            if (goOn && !goOn(done++ / static_cast<double>(pages.size())))
+                return Error{stoppedText().toStdString(), {}, {}};
             // Before the page begins; afterwards it holds for the one after it.
             writer.setPageLayout(pageLayoutOf(page));
             if (!painter.isActive()) {

@@ -7,7 +7,8 @@
 namespace lidwright {
 
 /// The pages as one PDF, each on paper of its own size, true to scale, that asks viewers not to scale it.
-Result<QByteArray> pdfOf(const std::vector<PaperPage>& pages, const QString& title);
+Result<QByteArray> pdfOf(const std::vector<PaperPage>& pages, const QString& title,
+                         const PaperGoOn& goOn = {});
 
 /// The PDF with /ViewerPreferences << /PrintScaling /None >> in its catalogue (ISO 32000-1, 12.2), added as
 /// an incremental update (7.5.6) because Qt cannot be told to write it. Refuses what is not a PDF with a

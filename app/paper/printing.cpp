@@ -20,7 +20,7 @@ void prepare(QPrinter& printer, const PaperPage& first, const QString& title)
     printer.setPageLayout(pageLayoutOf(first));
 }
 
-QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages)
+QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages, const PaperGoOn& goOn)
 {
     // What the print window lets one choose beyond that - which pages, how many copies - is kept to.
     const int count = static_cast<int>(pages.size());
@@ -31,6 +31,10 @@ QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages)
     QPainter painter;
     for (int i = from; i <= to; ++i) {
         const PaperPage& page = pages[static_cast<std::size_t>(i - 1)];
+        if (goOn && !goOn(static_cast<double>(i - from) / (to - from + 1))) {
+            printer.abort();
+            return stoppedText();
+        }
         printer.setFullPage(true);
         printer.setPageLayout(pageLayoutOf(page));
         if (!painter.isActive()) {

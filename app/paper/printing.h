@@ -10,6 +10,6 @@ namespace lidwright {
 void prepare(QPrinter& printer, const PaperPage& first, const QString& title);
 
 /// Sends the pages to the printer (or into its file). Returns an empty string, or what went wrong.
-QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages);
+QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages, const PaperGoOn& goOn = {});
 
 }  // namespace lidwright

@@ -395,7 +395,8 @@ void MainWindow::exportPicture()
 void MainWindow::openPaper()
 {
     m_parts->commitPending();
-    PaperDialog dialog(m_document.plan(), m_document.filePath(), m_settings, this);
+    PaperDialog dialog(m_document.plan(), m_document.filePath(), m_settings,
+                       wrongSentences(m_document.findings(), unitStyle(m_document.plan())), this);
     connect(&dialog, &PaperDialog::paperMade, m_steps, &FirstSteps::setPaperMade);
     dialog.exec();
 }

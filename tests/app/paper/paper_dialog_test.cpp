@@ -15,6 +15,7 @@
 #include <QGroupBox>
 #include <QLabel>
 #include <QPrinter>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -63,16 +64,27 @@ protected:
 
 TEST_F(PaperDialogTest, ShowsThePagesOfTheJob)
 {
-    EXPECT_EQ(m_dialog->job().templates.size(), 6U);
-    for (const char* other : {"Neck", "Fretboard", "Story stick"})
-        QTest::keyClick(check(QString::fromLatin1(other)), Qt::Key_Space);
+    EXPECT_EQ(m_dialog->job().templates, templatesOf(testing::largePlan()));
+    const auto press = [&](const char* name) {
+        for (auto* button : m_dialog->findChildren<QPushButton*>())
+            if (button->text() == QLatin1String(name)) QTest::mouseClick(button, Qt::LeftButton);
+    };
+    press("None");
+    EXPECT_TRUE(m_dialog->job().templates.empty());
+    EXPECT_EQ(preview()->pages().pages.size(), 0U);
+    press("All");
+    EXPECT_EQ(m_dialog->job().templates, templatesOf(testing::largePlan()));
+    press("None");
+    for (const char* one : {"Lid", "Head-end wall", "Tail-end wall"})
+        QTest::keyClick(check(QString::fromLatin1(one)), Qt::Key_Space);
     EXPECT_EQ(m_dialog->job().templates.size(), 3U);
     const auto all = preview()->pages().pages.size();
     EXPECT_GT(all, 5U);
     check(QStringLiteral("Lid"))->setFocus();
     QTest::keyClick(check(QStringLiteral("Lid")), Qt::Key_Space);
     EXPECT_EQ(m_dialog->job().templates.size(), 2U);
-    EXPECT_EQ(preview()->pages().pages.size(), 5U) << "a cover and two pages for each wall of 300 mm";
+    EXPECT_EQ(preview()->pages().pages.size(), 4U)
+        << "a cover, both walls of 300 mm on two pages, their notes";
     QTest::keyClick(check(QStringLiteral("Head-end wall")), Qt::Key_Space);
     QTest::keyClick(check(QStringLiteral("Tail-end wall")), Qt::Key_Space);
     EXPECT_EQ(preview()->pages().pages.size(), 0U);
@@ -107,6 +119,9 @@ TEST_F(PaperDialogTest, TurnsPagesByKeysAndMap)
     EXPECT_EQ(pages->page(), 0);
     QTest::keyClick(pages, Qt::Key_PageDown);
     EXPECT_EQ(pages->page(), 1);
+    EXPECT_TRUE(pages->accessibleDescription().contains(QLatin1String("Overview")))
+        << pages->pageText().toStdString();
+    QTest::keyClick(pages, Qt::Key_PageDown);
     EXPECT_TRUE(pages->accessibleDescription().contains(QLatin1String("Lid, A1")))
         << pages->pageText().toStdString();
     QTest::keyClick(pages, Qt::Key_End);
@@ -187,7 +202,11 @@ TEST_F(PaperDialogTest, PrintsTheSamePagesTrueToSize)
                   preview()->pages().pages[i].width > preview()->pages().pages[i].height)
             << i;
     const auto rulers = testing::strokesOf(path, 1);
-    const auto tile = testing::strokesOf(path, 2);
+    const auto& laid = preview()->pages().templates;
+    const auto lid = std::find_if(laid.begin(), laid.end(),
+                                  [](const TemplatePages& t) { return t.kind == TemplateKind::Lid; });
+    ASSERT_NE(lid, laid.end());
+    const auto tile = testing::strokesOf(path, static_cast<int>(lid->firstPage) + 1);
     for (const bool level : {true, false}) {
         EXPECT_GE(testing::countOf(rulers, 100, level), 1);
         EXPECT_GE(testing::countOf(rulers, 101.6, level), 1);

@@ -31,6 +31,7 @@ TEST_F(PaperPdf, TheFirstPagesRulersAreTrueOnEveryPaper)
     for (const PaperFormat& format : paperFormats()) {
         PaperJob job;
         job.size = format.size;
+        job.templates = {TemplateKind::Lid};
         const auto strokes = testing::strokesOf(written(Plan{}, job), 1);
         for (const bool level : {true, false}) {
             EXPECT_GE(testing::countOf(strokes, 100, level), 1) << format.word;
@@ -48,6 +49,7 @@ TEST_F(PaperPdf, EveryTileHasItsSizeCheck)
     ASSERT_TRUE(pages.ok());
     ASSERT_GT(pages->pages.size(), 5U);
     for (std::size_t page = 2; page <= pages->pages.size(); ++page) {
+        if (!pages->pages[page - 1].fullSize) continue;
         const auto strokes = testing::strokesOf(path, static_cast<int>(page));
         EXPECT_GE(testing::countOf(strokes, 50, true), 1) << page;
         EXPECT_GE(testing::countOf(strokes, 50, false), 1) << page;
@@ -72,6 +74,7 @@ TEST_F(PaperPdf, ACorrectionStretchesExactly)
     job.correctionX = 1.0125;
     job.correctionY = 0.9875;
     job.printerName = QStringLiteral("Shop printer");
+    job.templates = {TemplateKind::Lid};
     const QString path = written(testing::largePlan(), job);
     for (const int page : {1, 2}) {
         const auto strokes = testing::strokesOf(path, page);
@@ -90,7 +93,13 @@ TEST_F(PaperPdf, NothingReachesIntoTheMargin)
     PaperJob job;
     job.correctionX = 1.03;
     const QString path = written(testing::largePlan(), job);
-    for (const QImage& page : testing::paintedPages(path, 100)) {
+    const auto pages = composePages(testing::largePlan(), job);
+    const std::vector<QImage> images = testing::paintedPages(path, 100);
+    ASSERT_EQ(images.size(), pages->pages.size());
+    for (std::size_t i = 0; i < images.size(); ++i) {
+        // The overview's centring marks reach to the paper's edge (ISO 5457).
+        if (!pages->pages[i].fullSize) continue;
+        const QImage& page = images[i];
         // 10 mm at 100 dpi less the page's rounding and half a line.
         const int margin = 37;
         for (int y = 0; y < page.height(); ++y) {
@@ -134,7 +143,7 @@ TEST_F(PaperPdf, TheSizeCheckCoversNoLineOfTheTemplate)
             const auto pages = composePages(sample.plan, job);
             ASSERT_TRUE(pages.ok());
             for (const PaperPage& page : pages->pages) {
-                if (!page.drawing) continue;
+                if (!page.drawing || !page.fullSize) continue;
                 const auto checks = sizeChecks(page);
                 ASSERT_FALSE(checks.empty()) << sample.file << " " << page.name;
                 const SheetInk ink(*page.drawing);
@@ -158,7 +167,8 @@ TEST_F(PaperPdf, SaysWhichPageIsWhich)
     const auto pages = composePages(testing::largePlan(), {});
     const auto count = static_cast<int>(pages->pages.size());
     for (int i = 1; i <= count; ++i)
-        EXPECT_TRUE(all.contains(QStringLiteral("Large box, page %1 of %2").arg(i).arg(count))) << i;
+        if (pages->pages[static_cast<std::size_t>(i - 1)].fullSize)
+            EXPECT_TRUE(all.contains(QStringLiteral("Large box, page %1 of %2").arg(i).arg(count))) << i;
     for (const char* words : {"Lid, page A1", "Head-end wall", "Tail-end wall", "Print at actual size, 100 %",
                               "50 mm both ways?", "when all pages are joined", "lp -o print-scaling=none"})
         EXPECT_TRUE(all.contains(QLatin1String(words))) << words;
@@ -209,6 +219,49 @@ TEST_F(PaperPdf, RefusesJobsThatCannotBeDone)
     EXPECT_TRUE(refused([nan](PaperJob& j) { j.overlap = nan; }));
     EXPECT_TRUE(refused([](PaperJob& j) { j.correctionX = 1.2; }));
     EXPECT_TRUE(refused([nan](PaperJob& j) { j.correctionY = nan; }));
+}
+
+TEST_F(PaperPdf, TellsHowFarItIsAndStopsWhenAsked)
+{
+    const QString path = m_folder.filePath(QStringLiteral("t.pdf"));
+    std::vector<double> shares;
+    EXPECT_TRUE(writePaperPdf(Plan{}, {}, path, [&](double share) {
+                    shares.push_back(share);
+                    return true;
+                }).isEmpty());
+    ASSERT_GT(shares.size(), 10U);
+    EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
+    EXPECT_GE(shares.front(), 0);
+    EXPECT_LE(shares.back(), 1);
+    QFile::remove(path);
+    // Stopped while composing, and while writing.
+    for (const std::size_t after : {std::size_t{2}, shares.size() - 2}) {
+        std::size_t asked = 0;
+        EXPECT_EQ(writePaperPdf(Plan{}, {}, path, [&](double) { return ++asked <= after; }), stoppedText());
+        EXPECT_EQ(asked, after + 1) << "nothing more is done";
+        EXPECT_FALSE(QFile::exists(path));
+    }
+}
+
+TEST_F(PaperPdf, SaysWhatIsWrongBeforeTheTemplates)
+{
+    PaperJob job;
+    job.templates = {TemplateKind::Nut};
+    for (int i = 0; i < 40; ++i)
+        job.wrong << QStringLiteral(
+                         "Sentence %1 is about something that cannot be built in this way, and it "
+                         "is so long that it takes more than one line of the page.")
+                         .arg(i);
+    const auto pages = composePages(Plan{}, job);
+    ASSERT_TRUE(pages.ok());
+    EXPECT_GT(pages->front, 2U);
+    EXPECT_EQ(pages->templates.front().firstPage, pages->front);
+    const auto text =
+        testing::runTool(QStringLiteral("pdftotext"), {written(Plan{}, job), QStringLiteral("-")});
+    const QString all = QString::fromUtf8(text.out).simplified();
+    for (const QString& sentence : job.wrong)
+        EXPECT_TRUE(all.contains(sentence)) << sentence.toStdString();
+    EXPECT_LT(all.indexOf(QLatin1String("Do not cut yet")), all.indexOf(QLatin1String("Nut with")));
 }
 
 TEST_F(PaperPdf, ReplacesAFileOnlyByACompleteOne)

@@ -1,9 +1,11 @@
 // Glues the tiles of a PDF together with the eyes of another program and compares them with the undivided
 // sheet.
 #include "app/paper/paper_pages.h"
+#include "app/paper/pdf_writer.h"
 #include "tests/app/paper/paper_plans.h"
 #include "tests/app/paper/pdf_tools.h"
 
+#include <QFile>
 #include <QTemporaryDir>
 
 namespace lidwright {
@@ -100,15 +102,37 @@ Difference compared(const Painted& tiles, const Painted& whole, Point shift)
     return d;
 }
 
-void expectSame(PaperJob job)
+/// The drawing that the tiles show, on one sheet of paper that is large enough for it.
+Painted onOneSheet(const Painted& tiles)
+{
+    const PaperPage& tile = tiles.pages.pages[tiles.pages.templates[0].firstPage];
+    PaperPage page;
+    page.drawing = tile.drawing;
+    const Bounds area = tile.drawing->extent.grown(2);
+    page.width = area.width();
+    page.height = area.height();
+    page.offset = Point{} - Point{area.minX, area.minY};
+    page.window = {0, 0, area.width(), area.height()};
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("t.pdf"));
+    const Result<QByteArray> pdf = pdfOf({page}, QStringLiteral("t"));
+    EXPECT_TRUE(pdf.ok());
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(*pdf);
+    file.close();
+    Painted result;
+    result.pages.pages = {page};
+    result.images = testing::paintedPages(path, kDpi);
+    return result;
+}
+
+void expectSame(PaperJob job, TemplateKind kind = TemplateKind::Lid)
 {
     const Plan plan = testing::largePlan();
-    job.templates = {TemplateKind::Lid};
-    PaperJob roll;
-    roll.templates = job.templates;
-    roll.size = PaperSize::Roll;
+    job.templates = {kind};
     const Painted tiles = painted(plan, job);
-    const Painted whole = painted(plan, roll);
+    const Painted whole = onOneSheet(tiles);
     ASSERT_EQ(whole.images.size(), 1U);
     ASSERT_GT(tiles.images.size(), 3U) << "a cover and several tiles";
 
@@ -128,6 +152,11 @@ TEST(PaperStitch, A4TilesMakeTheWholeSheet)
     expectSame({});
 }
 
+TEST(PaperStitch, A4TilesMakeTheWholeNeck)
+{
+    expectSame({}, TemplateKind::Neck);
+}
+
 TEST(PaperStitch, LetterTilesWithASmallOverlapMakeTheWholeSheet)
 {
     PaperJob job;
@@ -139,7 +168,9 @@ TEST(PaperStitch, LetterTilesWithASmallOverlapMakeTheWholeSheet)
 
 TEST(PaperStitch, CrossesLieAtTheSamePlacesOnBothSidesOfAJoint)
 {
-    const auto pages = composePages(testing::largePlan(), {});
+    PaperJob job;
+    job.templates = {TemplateKind::Lid};
+    const auto pages = composePages(testing::largePlan(), job);
     ASSERT_TRUE(pages.ok());
     const TemplatePages& lid = pages->templates[0];
     // The circles of the crosses, in the drawing's frame.
