@@ -35,6 +35,11 @@ constexpr ActionEntry kActions[] = {
     {Command::BuildSheet, "build-sheet", QT_TRANSLATE_NOOP("Actions", "Build s&heet..."),
      QT_TRANSLATE_NOOP("Actions", "Write the steps of the work with their measures and cautions as a page or a PDF"),
      "act_build_sheet", kNone, "Ctrl+Shift+P"},
+    {Command::PrintBuildSheet, "print-build-sheet", QT_TRANSLATE_NOOP("Actions", "Print bu&ild sheet..."),
+     QT_TRANSLATE_NOOP("Actions", "Look at the pages of the build sheet and print them"), "", kNone, "Ctrl+Alt+P"},
+    {Command::PrintList, "print-list", QT_TRANSLATE_NOOP("Actions", "Print &list..."),
+     QT_TRANSLATE_NOOP("Actions", "Look at the table that the studies show, with its notes, and print it"), "", kNone,
+     "Ctrl+Alt+L"},
 
     {Command::Undo, "undo", QT_TRANSLATE_NOOP("Actions", "&Undo"),
      QT_TRANSLATE_NOOP("Actions", "Take back the last change"), "act_undo", QKeySequence::Undo, "Ctrl+Z"},
@@ -122,7 +127,8 @@ constexpr ActionEntry kActions[] = {
 using K = MenuItem::Kind;
 const MenuItem kFile[] = {Command::New, Command::Open, K::RecentFiles, K::Samples, K::Separator, Command::Save, Command::SaveAs,
                           K::Separator, Command::AddArtwork, Command::BoxOutline, K::Separator, Command::Paper,
-                          Command::CutFile, Command::BuildSheet, Command::ExportPicture, K::Separator, Command::Quit};
+                          Command::CutFile, Command::BuildSheet, Command::PrintBuildSheet, Command::PrintList,
+                          Command::ExportPicture, K::Separator, Command::Quit};
 const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::DeletePart, Command::PaintUses, Command::TakeTuning};
 const MenuItem kView[] = {Command::FitAll, Command::FitTop, Command::FitSection, Command::FitHeadEnd, Command::FitTailEnd,
                           K::Separator, Command::ZoomIn, Command::ZoomOut, K::Separator, Command::UnderView, Command::Snapping,

@@ -17,6 +17,8 @@ enum class Command {
     Paper,
     CutFile,
     BuildSheet,
+    PrintBuildSheet,
+    PrintList,
     Undo,
     Redo,
     DeletePart,

@@ -1,12 +1,11 @@
 #include "app/commandline/command.h"
 #include "app/commandline/console.h"
+#include "app/commandline/fineness_argument.h"
 #include "app/commandline/plan_input.h"
 #include "app/commandline/study_text.h"
 
 #include "core/solvers/plate/plate_problem.h"
 #include "core/solvers/study.h"
-
-#include <algorithm>
 
 namespace lidwright {
 
@@ -29,17 +28,10 @@ int run(const Arguments& arguments)
     if (entry == nullptr) return refuse(noSuchEntry("subject", word, studies()));
     const Result<PlanInput> input = readPlanInput(arguments, 1);
     if (!input) return refuse(input.error());
-    Fineness fineness = Fineness::Usual;
-    if (const auto wanted = arguments.value("--fineness")) {
-        constexpr Fineness kAll[] = {Fineness::Coarse, Fineness::Usual, Fineness::Fine};
-        const auto found = std::find_if(std::begin(kAll), std::end(kAll),
-                                        [&](Fineness f) { return *wanted == lidwright::word(f); });
-        if (found == std::end(kAll))
-            return refuse({"there is no such fineness", *wanted, "known are coarse, usual and fine"});
-        fineness = *found;
-    }
+    const Result<Fineness> fineness = finenessOf(arguments, Fineness::Usual);
+    if (!fineness) return refuse(fineness.error());
     const Layout layout = derive(input->plan);
-    const Study study = entry->slowly != nullptr ? entry->slowly(input->plan, layout, fineness, {})
+    const Study study = entry->slowly != nullptr ? entry->slowly(input->plan, layout, *fineness, {})
                                                  : entry->reckon(input->plan, layout);
     if (study.problem) return refuse(*study.problem);
     return finish(print(studyBytes(study, studyFormat(arguments), input->name, unitStyle(input->plan))),

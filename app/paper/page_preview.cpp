@@ -16,7 +16,7 @@ constexpr double kGap = 8;
 
 double mapWidth(const QWidget& widget)
 {
-    return widget.fontMetrics().averageCharWidth() * 18.0;
+    return widget.fontMetrics().averageCharWidth() * 24.0;
 }
 
 }  // namespace
@@ -73,7 +73,7 @@ QRectF PagePreview::mapCell(int page) const
 {
     const auto found =
         std::find_if(m_cells.begin(), m_cells.end(), [&](const Cell& c) { return c.page == page; });
-    return found == m_cells.end() ? QRectF() : found->box;
+    return found == m_cells.end() ? QRectF() : found->box.translated(0, -mapShift());
 }
 
 QSize PagePreview::sizeHint() const
@@ -95,7 +95,9 @@ void PagePreview::layOutMap()
     double y = kGap;
     const auto heading = [&](const QString& words) {
         y += line;
-        m_labels.emplace_back(QPointF(kGap, y - fontMetrics().descent()), words);
+        m_labels.emplace_back(
+            QPointF(kGap, y - fontMetrics().descent()),
+            fontMetrics().elidedText(words, Qt::ElideRight, static_cast<int>(width - kGap)));
         y += kGap / 2;
     };
     const double least = std::max(line, 24.0);  // WCAG 2.2, 2.5.8: targets of at least 24 pixels
@@ -123,6 +125,16 @@ void PagePreview::layOutMap()
         }
         y = bottom + kGap;
     }
+    m_mapHeight = y;
+}
+
+double PagePreview::mapShift() const
+{
+    if (m_mapHeight <= height()) return 0;
+    const auto found =
+        std::find_if(m_cells.begin(), m_cells.end(), [this](const Cell& c) { return c.page == m_page; });
+    const double here = found == m_cells.end() ? 0 : found->box.center().y();
+    return std::clamp(here - height() / 2.0, 0.0, m_mapHeight - height());
 }
 
 QRectF PagePreview::pageBox() const
@@ -139,6 +151,9 @@ QRectF PagePreview::pageBox() const
 
 void PagePreview::paintMap(QPainter& painter) const
 {
+    painter.save();
+    painter.setClipRect(QRectF(0, 0, mapWidth(*this), height()));
+    painter.translate(0, -mapShift());
     painter.setPen(palette().color(QPalette::WindowText));
     for (const auto& [at, words] : m_labels)
         painter.drawText(at, words);
@@ -150,6 +165,7 @@ void PagePreview::paintMap(QPainter& painter) const
         painter.setPen(palette().color(here ? QPalette::HighlightedText : QPalette::Text));
         painter.drawText(cell.box, Qt::AlignCenter, cell.name);
     }
+    painter.restore();
 }
 
 void PagePreview::paintEvent(QPaintEvent*)
@@ -208,7 +224,7 @@ void PagePreview::keyPressEvent(QKeyEvent* event)
 void PagePreview::mousePressEvent(QMouseEvent* event)
 {
     for (const Cell& cell : m_cells)
-        if (cell.box.contains(event->position())) return showPage(cell.page);
+        if (cell.box.contains(event->position() + QPointF(0, mapShift()))) return showPage(cell.page);
     QWidget::mousePressEvent(event);
 }
 

@@ -46,6 +46,8 @@ private:
         QString name;
     };
     void layOutMap();
+    /// How far the map is moved up so that the chosen page's cell is in sight.
+    double mapShift() const;
     QRectF pageBox() const;
     void paintMap(QPainter& painter) const;
 
@@ -54,6 +56,7 @@ private:
     QPixmap m_picture;  ///< of the chosen page; null when it must be painted anew
     std::vector<Cell> m_cells;
     std::vector<std::pair<QPointF, QString>> m_labels;
+    double m_mapHeight = 0;
     int m_wheel = 0;
 };
 

@@ -1,9 +1,7 @@
 #include "app/studies/study_panel.h"
 
 #include "app/document/plan_document.h"
-#include "app/document/safe_write.h"
 #include "app/studies/plot_box.h"
-#include "app/studies/plot_picture.h"
 #include "app/studies/plot_view.h"
 #include "app/studies/study_table.h"
 #include "app/text/texts.h"
@@ -11,11 +9,8 @@
 
 #include "core/solvers/plate/plate_problem.h"
 
-#include <QClipboard>
 #include <QComboBox>
-#include <QDir>
 #include <QFileDialog>
-#include <QGuiApplication>
 #include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
@@ -42,6 +37,7 @@ StudyPanel::StudyPanel(PlanDocument& document, const std::vector<StudyEntry>& su
       m_pause(new QTimer(this)),
       m_subject(new QComboBox),
       m_export(new QPushButton(tr("Write as &table (CSV)..."))),
+      m_print(new QPushButton(tr("&Print table..."))),
       m_problem(new QLabel),
       m_figures(new QSplitter(Qt::Horizontal)),
       m_table(new QTableWidget),
@@ -99,6 +95,7 @@ StudyPanel::StudyPanel(PlanDocument& document, const std::vector<StudyEntry>& su
     });
     connect(m_table, &QTableWidget::itemSelectionChanged, this, &StudyPanel::showChosen);
     connect(m_export, &QPushButton::clicked, this, &StudyPanel::exportCsv);
+    connect(m_print, &QPushButton::clicked, this, &StudyPanel::print);
     auto* copy = new QShortcut(QKeySequence::Copy, m_table);
     copy->setContext(Qt::WidgetShortcut);
     connect(copy, &QShortcut::activated, this, &StudyPanel::copyChosen);
@@ -113,6 +110,8 @@ QWidget* StudyPanel::head()
     m_subject->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_export->setToolTip(tr("Write all rows into a file that spreadsheets read"));
     m_export->setAutoDefault(false);
+    m_print->setToolTip(tr("Look at the table and its notes as pages and print them"));
+    m_print->setAutoDefault(false);
     auto* label = new QLabel(tr("Su&bject:"));
     label->setBuddy(m_subject);
     auto* head = new QWidget;
@@ -140,6 +139,7 @@ QWidget* StudyPanel::head()
     row->addWidget(m_stop);
     row->addStretch(1);
     row->addWidget(m_export);
+    row->addWidget(m_print);
     return head;
 }
 
@@ -326,6 +326,7 @@ void StudyPanel::fill()
     m_problem->setText(m_study.problem ? shown(*m_study.problem) : QString());
     m_figures->setVisible(!m_study.problem);
     m_export->setEnabled(!m_study.problem && !m_study.table.columns.empty());
+    m_print->setEnabled(m_export->isEnabled());
     fillTable();
     QStringList notes;
     for (const Sentence& note : m_study.notes)
@@ -371,37 +372,6 @@ void StudyPanel::showChosen()
     Bounds box;
     box.include(*m_study.table.places[index]);
     Q_EMIT placesWanted({Place{View::Top, box.grown(kAround)}});
-}
-
-void StudyPanel::copyChosen()
-{
-    const QString text = chosenText(*m_table);
-    if (!text.isEmpty()) QGuiApplication::clipboard()->setText(text);
-}
-
-void StudyPanel::exportCsv()
-{
-    const QString path =
-        askForFile(QString::fromStdString(m_study.id) + QStringLiteral(".csv"), tr("Tables (*.csv)"));
-    if (path.isEmpty()) return;
-    const auto error = writeFileSafely(path, QByteArray::fromStdString(csvOf(m_study.table)));
-    Q_EMIT told(error ? shown(*error) : tr("The table was written: %1").arg(QDir::toNativeSeparators(path)));
-}
-
-void StudyPanel::exportPicture(std::size_t plot)
-{
-    if (plot >= m_study.plots.size()) return;
-    // What was asked for is what is written, whatever changes while the question is open.
-    const StudyPlot wanted = m_study.plots[plot];
-    const QString name = m_study.plots.size() == 1
-                             ? QString::fromStdString(m_study.id)
-                             : QStringLiteral("%1-%2").arg(QString::fromStdString(m_study.id)).arg(plot + 1);
-    const QString path =
-        askForFile(name + QStringLiteral(".svg"), tr("Scalable drawings (*.svg);;Pictures (*.png)"));
-    if (path.isEmpty()) return;
-    const auto error = writePlotPicture(wanted, m_document.style(), font(), path);
-    Q_EMIT told(error ? shown(*error)
-                      : tr("The picture was written: %1").arg(QDir::toNativeSeparators(path)));
 }
 
 }  // namespace lidwright

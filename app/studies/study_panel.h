@@ -47,11 +47,14 @@ public:
     QTableWidget& table() { return *m_table; }
     QComboBox& fineness() { return *m_fineness; }
     QPushButton& stopButton() { return *m_stop; }
+    QPushButton& printButton() { return *m_print; }
     /// True while figures are reckoned in the background.
     bool busy() const { return m_work.busy(); }
     /// What the figures that are shown were reckoned with; of quick subjects nothing.
     const std::optional<Fineness>& shownFineness() const { return m_shownFineness; }
     bool stale() const;
+    /// Asks for the pages of what is shown; only says so where that is of an earlier plan.
+    void print();
     std::vector<PlotView*> plots() const;
     /// How the user is asked where a file goes; empty for nowhere. Tests answer for themselves.
     std::function<QString(const QString& suggestion, const QString& kinds)> askForFile;
@@ -64,6 +67,8 @@ Q_SIGNALS:
     void placesWanted(const std::vector<Place>& places);
     /// Lines to be drawn over the lid; none of an empty one.
     void pictureWanted(const StudyPicture& picture);
+    /// The table is to be printed with its notes.
+    void printWanted(const Study& study);
     void told(const QString& message);
 
 protected:
@@ -106,6 +111,7 @@ private:
     QTimer* m_pause;
     QComboBox* m_subject;
     QPushButton* m_export;
+    QPushButton* m_print;
     QLabel* m_problem;
     QSplitter* m_figures;
     QTableWidget* m_table;

@@ -74,6 +74,7 @@ MainWindow::MainWindow(Settings& settings, const QString& recoveryFolder)
     wireViews();
     wireCutting();
     wireStudies();
+    wireSheets();
     wireStrings();
     wireInside();
     wireSide(*m_partsSide, Command::PartsSide, kPartsFolded, 0);

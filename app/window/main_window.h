@@ -7,6 +7,8 @@
 #include "app/window/file_flow.h"
 #include "app/window/path_questions.h"
 
+#include "core/solvers/fineness.h"
+
 #include <QMainWindow>
 
 #include <functional>
@@ -19,6 +21,7 @@ class QSplitter;
 namespace lidwright {
 
 class BoardWidget;
+class BuildSheetWork;
 class FindingsPanel;
 class FirstSteps;
 class FoldingSide;
@@ -27,6 +30,7 @@ class PartsPanel;
 class StatusStrip;
 class StudyPanel;
 class ThinPanel;
+struct BenchSheet;
 struct Tuning;
 
 /// The window: parts at the left, the board in the middle, findings at the right. Its members know one
@@ -65,6 +69,11 @@ public:
     std::function<std::optional<DeviceKind>()> askForDevice;
     /// How the user is asked where the build sheet goes; empty for nowhere.
     std::function<QString(const QString& suggestion)> askForBuildSheet;
+    /// How pages are shown and printed; what went wrong, or empty.
+    std::function<QString(const BenchSheet&)> preview;
+    /// How finely lid and air are reckoned for the build sheet.
+    Fineness sheetFineness = Fineness::Fine;
+    BuildSheetWork& sheetWork() { return *m_sheetWork; }
     PathQuestions& questions() { return m_questions; }
 
 protected:
@@ -81,6 +90,10 @@ private:
     void wireAdd();
     void wireCutting();
     void wireStudies();
+    void wireSheets();
+    void writeBuildSheet();
+    void showPages(const BenchSheet& sheet);
+    void printList();
     void openBelow(QDockWidget& dock, int height);
     void wireStrings();
     void wireInside();
@@ -122,6 +135,7 @@ private:
     StatusStrip* m_status;
     ThinPanel* m_thin = nullptr;
     StudyPanel* m_studies = nullptr;
+    BuildSheetWork* m_sheetWork = nullptr;
     bool m_refusalShown = false;
 };
 

@@ -1,17 +1,13 @@
 #include "app/board/board_widget.h"
 #include "app/document/plan_members.h"
 #include "app/exchange/backing_stock_list.h"
-#include "app/exchange/build_sheet.h"
 #include "app/exchange/cut_file_dialog.h"
 #include "app/studies/thin_panel.h"
 #include "app/text/texts.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 
-#include <QDir>
 #include <QDockWidget>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QInputDialog>
 
 #include <cmath>
@@ -65,21 +61,6 @@ void MainWindow::wireCutting()
     on(Command::CutFile, [this] {
         CutFileDialog dialog(m_document.plan(), m_document.layout(), m_document.filePath(), this);
         dialog.exec();
-    });
-    askForBuildSheet = [this](const QString& suggestion) {
-        return QFileDialog::getSaveFileName(this, tr("Write the build sheet"), suggestion,
-                                            tr("Pages (*.html);;PDF (*.pdf)"));
-    };
-    on(Command::BuildSheet, [this] {
-        const QFileInfo plan(m_document.filePath());
-        const QString name = plan.fileName().isEmpty() ? tr("build-sheet") : plan.completeBaseName();
-        const QString path = askForBuildSheet(plan.dir().filePath(name + QStringLiteral(".html")));
-        if (path.isEmpty()) return;
-        const auto error =
-            writeBuildSheet(m_document.plan(), m_document.layout(), m_document.findings(), path);
-        m_notices->show(
-            error ? shown(*error) : tr("The build sheet was written: %1").arg(QDir::toNativeSeparators(path)),
-            QStringLiteral("build-sheet"));
     });
     on(Command::AddBacking, [this] {
         std::optional<Plan> next = withBackingLayer(m_document.plan());

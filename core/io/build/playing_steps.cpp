@@ -1,29 +1,58 @@
+#include "core/io/build/cautions.h"
 #include "core/io/build/step_list.h"
-#include "core/materials/string_kind.h"
+#include "core/materials/material.h"
 #include "core/solvers/fret_wire.h"
-#include "core/solvers/height_chain.h"
-#include "core/solvers/neck_bow.h"
+#include "core/solvers/lists/shop_lists.h"
+#include "core/solvers/playing_studies.h"
 
 #include <algorithm>
 
 namespace lidwright::steps {
 namespace {
 
-void addBoard(const StepInput& in, StepList& out)
+constexpr const char* kRosewoodCaution =
+    "Rosewood (Dalbergia) is in CITES Appendix II: trade in it is controlled, finished instruments are "
+    "exempt (from memory; check before you buy or sell).";
+
+/// Of the table of frets what is marked and sawn by.
+StudyTable fretTable(const StepInput& in)
+{
+    constexpr std::size_t kShown[] = {0, 2, 3, 5};  // fret, from the nut, fret to fret, mark
+    constexpr std::size_t kOnBoard = 9;
+    const StudyTable whole = fretStudy(in.plan, in.layout).table;
+    StudyTable table;
+    if (whole.columns.size() <= kOnBoard) return table;
+    for (const std::size_t column : kShown)
+        table.columns.push_back(whole.columns[column]);
+    for (std::size_t i = 0; i < whole.rows.size() && i < in.layout.frets.lines.size(); ++i) {
+        std::vector<StudyCell>& row = table.rows.emplace_back();
+        for (const std::size_t column : kShown)
+            row.push_back(whole.rows[i][column]);
+    }
+    return table;
+}
+
+void addSlots(const StepInput& in, StepList& out)
 {
     const Plan& plan = in.plan;
     const Layout& l = in.layout;
-    if (l.fretboardCut <= 0) return;
-    out.begin("fretboard", "Fretboard", "fret saw with a depth stop, square, fret table");
-    out.work(
-        "Saw the slots while the board's edges are still square, each marked from the nut; then cut the "
-        "taper.");
-    out.to("Finished length", l.fretboardCut);
-    out.to("Width at the nut", plan.fretboard.widthAtNut);
-    out.to("Width at the end", plan.fretboard.widthAtEnd);
     const bool wire = plan.frets.kind == FretKind::Wire && !l.frets.lines.empty();
+    out.begin("fretboard", wire ? "Fretboard: slots, then its shape" : "Fretboard: lines, then its shape",
+              wire ? "fret saw with a depth stop, square, rule" : "square, rule, knife");
+    out.picture(StepView::Fretboard, "The fretboard, its top face; distances from the nut's front edge");
+    out.work(
+        wire ? "Wood: %1. Saw the slots while the board's edges are still square, each marked from the nut; "
+               "set the depth stop on scrap first. Then cut the taper."
+             : "Wood: %1. Draw the lines while the board's edges are still square, each marked from the nut. "
+               "Then cut the taper.",
+        {materialName(plan.fretboard.wood)});
+    out.check("Finished length", l.fretboardCut);
+    out.check("Width at the nut", plan.fretboard.widthAtNut);
+    out.check("Width at the end", plan.fretboard.widthAtEnd);
+    out.to("Thickness", plan.fretboard.thickness);
     if (const auto slot = plannedSlot(plan); wire && slot) {
         out.to("Slots", static_cast<double>(l.frets.lines.size()), Quantity::Count);
+        out.check("Slot's width", plan.frets.slotWidth, Quantity::Gauge);
         out.check("Slot's depth", slot->depth);
         out.to("Blade below the depth stop", slot->bladeProjection);
         out.to("Wood left under a slot", slot->woodLeft);
@@ -32,16 +61,50 @@ void addBoard(const StepInput& in, StepList& out)
                                          [](const Fret& f) { return f.ratio == 2; });
         octave != l.frets.scale.frets.end())
         out.check("Nut's front edge to the octave fret", octave->fromNut - (l.nutEdgeX - l.nutX));
+    out.table(fretTable(in), true);
+    if (!l.frets.markers.empty() && l.frets.markerDiameter > 0) {
+        out.work("Drill for the marker dots before the frets go in, and glue them in flush.");
+        out.to("Marker dots", static_cast<double>(l.frets.markers.size()), Quantity::Count);
+        out.to("Their diameter", l.frets.markerDiameter);
+    }
     out.caution(kSawCaution);
-    if (!wire) return;
-    out.begin("frets", "Frets", "hammer or press, flush cutter, files, fine paper, masking tape");
+    out.cautions(dustCautions({plan.fretboard.wood}));
+    if (isOfKind(plan.fretboard.wood, "rosewood")) out.caution(kRosewoodCaution);
+}
+
+void addFrets(const StepInput& in, StepList& out)
+{
+    const Plan& plan = in.plan;
+    if (plan.frets.kind != FretKind::Wire || in.layout.frets.lines.empty()) return;
+    const WireBoard board{plan.fretboard.widthAtNut, plan.fretboard.widthAtEnd, in.layout.fretboardCut, {}};
+    out.begin("frets", "Frets in", "hammer or press, flush cutter, end nippers, file");
     out.work(
-        "Cut wire with the overhang, seat it from the ends to the middle, nip it off, level the crowns, "
-        "bevel the ends, "
-        "crown again with the board masked, and polish.");
+        "Cut the wire to its lengths, seat it from the ends to the middle, and see that no light comes under "
+        "a crown. Nip the ends off close to the board.");
     out.to("Overhang at each end", plan.frets.overhang);
-    out.check("Crown over the board", plan.frets.crownHeight);
-    out.caution("Nipped ends fly: eyes covered. Wire ends and slots are sharp.");
+    if (const auto need = wireNeed(in.layout.frets.scale, board, {plan.frets.overhang});
+        need && !need->pieces.empty()) {
+        out.to("Shortest piece", need->pieces.front().length);
+        out.to("Longest piece", need->pieces.back().length);
+        out.to("Wire in all, with cuts", need->withCuts);
+    }
+    out.check("Crown over the board", plan.frets.crownHeight, Quantity::Gauge);
+    out.caution(
+        "Nipped ends fly: eyes covered, with side protection (29 CFR 1910.133(a), read). Wire ends "
+        "and slots are sharp.");
+    out.begin("fret-finish", "Frets: ends, crowns, polish",
+              "long flat file, straight edge, crowning file, fine paper, masking tape");
+    out.work("Level the ends with the file flush to the board's edge, then bevel them toward the middle.");
+    out.work("Colour the crowns and level them with the long file until the colour is touched on every one.");
+    out.work(
+        "Mask the board. Crown every fret again until only a hair of colour is left along its top; break the "
+        "ends' corners.");
+    out.work("Polish with finer and finer paper along the crown, take the tape off, and clean the board.");
+    out.check("Lowest crown over the board", plan.frets.crownHeight, Quantity::Gauge);
+    out.work("A straight edge over three neighbouring frets must not rock; write down where it does.");
+    out.caution(
+        "Filings are sharp and get into eyes and skin: brush or hold a magnet to them, do not blow "
+        "(common practice, no source; eyes: 29 CFR 1910.133(a), read).");
 }
 
 void addHead(const StepInput& in, StepList& out)
@@ -49,6 +112,7 @@ void addHead(const StepInput& in, StepList& out)
     const Plan& plan = in.plan;
     const Layout& l = in.layout;
     out.begin("head", "Head and tuner holes", "saw, drill on a stand, brad-point bit, scrap below");
+    out.picture(StepView::Head, "The head from the front and from the side");
     switch (plan.head.shape) {
         case HeadShape::Thinned:
             out.work("Step the face down %1 behind the nut, with a slope %2 long.",
@@ -57,9 +121,9 @@ void addHead(const StepInput& in, StepList& out)
         case HeadShape::Scarfed:
             out.work(
                 "Saw the scarf at %1, turn the piece over and glue it under the stick, grain lines together; "
-                "plane the "
-                "back when it is dry.",
+                "plane the back when it is dry.",
                 {Measure{plan.head.angle, Quantity::Angle}});
+            out.check("Glued length along the stick", l.head.glueLength);
             break;
         case HeadShape::Tree:
             out.work("The head stays level; its back is thinned, and a string tree goes %1 behind the nut.",
@@ -67,88 +131,79 @@ void addHead(const StepInput& in, StepList& out)
             break;
     }
     out.check("Thickness left", l.head.thickness);
-    out.to("Holes' diameter", plan.tuners.hole);
-    out.to("First hole behind the nut", plan.tuners.first);
-    out.to("From hole to hole", plan.tuners.spacing);
-    out.to("From the edge", plan.tuners.edge);
+    out.check("Width", l.head.width);
     out.work("Punch the marks of the template, drill small first, back the exit with scrap.");
-    out.caution("Drill: the work clamped, no gloves or loose sleeves, eyes covered.");
+    out.check("Holes' diameter", plan.tuners.hole);
+    StudyTable table;
+    table.columns = {{"Hole of string", Quantity::Text},
+                     {"From the nut's front edge", Quantity::Length},
+                     {"From the stick's centre line", Quantity::Length}};
+    for (std::size_t i = 0; i < l.head.posts.size(); ++i)
+        table.rows.push_back(
+            {std::to_string(i + 1), l.head.posts[i].face.x, l.head.posts[i].face.y - l.neckY});
+    out.table(std::move(table), true);
+    out.caution(kSawCaution);
+    out.caution(kDrillCaution);
+    out.cautions(dustCautions({plan.neck.wood}));
+
+    out.begin("tuners", "Tuners, tried in place", "screwdriver, drill, reamer, awl");
+    out.work(
+        "Ream until the bush goes in by hand, set the tuners square to the edge, mark and drill for their "
+        "screws, and drive those in once with a little wax. Take all out again before the finish.");
+    out.to("Tuners", static_cast<double>(plan.stringSet.size()), Quantity::Count);
+    out.to("Bush, diameter of its collar", plan.tuners.bush);
+    out.check("String hole in a post, its middle over the head's face", l.head.holeOverFace);
+    out.caution(
+        "Small screws break in hard wood: drill for every one; a screwdriver slips, so no hand before "
+        "it (common practice, no source).");
 }
 
 }  // namespace
 
 void addBoardAndHead(const StepInput& in, StepList& out)
 {
-    addBoard(in, out);
+    if (in.layout.fretboardCut > 0) {
+        addSlots(in, out);
+        addFrets(in, out);
+    }
     addHead(in, out);
 }
 
-void addTogether(const StepInput& in, StepList& out)
+void addNutAndBridge(const StepInput& in, StepList& out)
 {
     const Plan& plan = in.plan;
     const Layout& l = in.layout;
-    out.begin("dry", "Dry assembly", "clamps, straight edge, a thread as string");
+    out.begin("nut-bridge", "Nut and bridge",
+              "fine saw, files, the spacing gauge of the templates, calliper");
     out.work(
-        "Put all together without glue: stick in its openings, lid, fretboard, bridge. A thread from nut to "
-        "saddle "
-        "shows whether it runs over the middle of the board.");
-    out.check("Nut to saddle line", l.saddleX - l.nutEdgeX);
-    out.check("Saddle line to the tail-end wall, outside", l.tailWall.outerX - l.saddleX);
-    out.begin("glue", "Glue-up", "wood glue, clamps, damp cloth");
-    out.work("Fretboard to the stick first, then the stick into the box.");
-    if (plan.lid.fastening == LidFastening::Glued)
-        out.work("Glue the lid to walls, blocks, lands and pad; not to what is relieved.");
-    else
-        out.work("Screw the lid on; drill for every screw and do not draw it down hard.");
-    if (plan.relief.cut) out.work("Keep glue out of the relief: squeezed out there it holds the lid.");
-    out.begin("finish", "Finish", "fine paper, oil or varnish, rags");
-    out.work(
-        "Mask fretboard and what is still to be glued. Let it dry as its maker says before strings go on.");
+        "Lay the spacing gauge on, mark the strings, and file the slots to two thirds of their depth "
+        "only: the rest comes with the strings on.");
+    out.picture(StepView::Nut, "The nut");
+    out.picture(StepView::Bridge, "The bridge");
+    const double half = plan.fretboard.widthAtNut / 2;
+    StudyTable table;
+    table.columns = {{"String", Quantity::Text},
+                     {"Nut: from the bass edge", Quantity::Length},
+                     {"Bridge: from its middle", Quantity::Length},
+                     {"Gauge", Quantity::Gauge}};
+    const Point way = l.saddleTo - l.saddleFrom;
+    const Point along = 1 / std::max(length(way), 1e-9) * way;
+    const Point middle = 0.5 * (l.saddleFrom + l.saddleTo);
+    for (std::size_t i = 0; i < l.strings.size() && i < plan.stringSet.size(); ++i)
+        table.rows.push_back({std::to_string(i + 1), l.strings[i].first.y - (l.neckY - half),
+                              dot(l.strings[i].second - middle, along), plan.stringSet[i].gauge});
+    out.work("On the bridge plus is the treble side.");
+    out.table(std::move(table), true);
+    out.to("Nut's length", plan.fretboard.widthAtNut);
+    out.check("Bridge, across the strings", plan.bridge.length);
+    out.check("Bridge, along the strings", plan.bridge.width);
+    out.check("Bridge's height, lid's top to the saddle's crown; leave it a little high", plan.bridge.height);
+    out.caution(kSawCaution);
     out.caution(
-        "Rags with drying oil heat themselves and burn within hours: spread them flat outdoors to dry, then "
-        "into a "
-        "metal can with water and a lid (a university workshop's page on oil finishes, read; NFPA, from "
-        "memory).");
-    if (plan.wiring.empty()) return;
-    out.begin("wiring", "Wiring", "soldering iron, cutter, the wiring diagram");
-    for (std::size_t i = 0; i < plan.wiring.size(); ++i)
-        out.work("%1: hole %2.", {deviceName(plan.wiring[i].kind), mm(plan.wiring[i].hole)});
-    out.caution(
-        "Solder fume with rosin is a top cause of asthma at work: extract it, keep the head out of the plume "
-        "(HSE, "
-        "read). Wash hands after leaded solder. Mains-powered equipment only by its maker's instructions and "
-        "licensed practice; nothing in this instrument is ever connected to the mains.");
-}
-
-void addStringsAndSetUp(const StepInput& in, StepList& out)
-{
-    const Plan& plan = in.plan;
-    const Layout& l = in.layout;
-    out.begin("strings", "Tuners and strings", "screwdriver, string winder, cutter");
-    for (std::size_t i = 0; i < plan.stringSet.size(); ++i) {
-        const GuitarString& string = plan.stringSet[i];
-        out.work("String %1: %2, %3, tuned to %4.",
-                 {std::to_string(i + 1), stringKindName(string.kind), Measure{string.gauge, Quantity::Gauge},
-                  Measure{string.pitch, Quantity::Pitch}});
-    }
-    out.work(
-        "Bring all strings up a little in turn; then look at walls, anchor and head before they go to "
-        "pitch.");
-    out.caution("A string under tension can break: eyes covered and out of its line.");
-    out.begin("set-up", "Set-up", "nut files, feeler gauges, tuner");
-    const NeckBow bow = neckBow(plan, l);
-    const HeightChain heights = strungHeights(plan, l, bow);
-    out.work("With the strings at pitch file the nut's slots, then the saddle's crown.");
-    out.check("String over the frets at the nut", l.frets.nutOverFrets);
-    out.check("Action at the octave", plan.setup.action);
-    out.check("Bridge's height for it, lid's top to saddle", heights.bridgeNeeded);
-    out.check("Setback of the saddle on the centre line", plan.scale.setback);
-    out.check("Bridge's angle", plan.bridge.angle, Quantity::Angle);
-    out.work(
-        "Compare the octave fret with the open string's octave: sharp, the saddle goes back; flat, it goes "
-        "forward. Then "
-        "write down what came out; entered in the plan, the rest is reckoned anew.");
-    if (!bow.problem) out.check("Hollow of the fretboard, strings at pitch", bow.hollow, Quantity::Gauge);
+        "Bone, shell and some plastics give dust that must not be breathed: mask, and wet sanding "
+        "where it can be (common practice, no source).");
+    out.cautions(dustCautions({plan.bridge.wood}));
+    if (isOfKind(plan.bridge.wood, "rosewood")) out.caution(kRosewoodCaution);
 }
 
 }  // namespace lidwright::steps

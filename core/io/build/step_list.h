@@ -14,7 +14,7 @@ class StepList {
 public:
     void begin(std::string id, std::string title, std::string tools)
     {
-        m_steps.push_back({std::move(id), std::move(title), std::move(tools), {}, {}, {}});
+        m_steps.push_back({std::move(id), std::move(title), std::move(tools), {}, {}, {}, {}, {}});
     }
     void work(std::string pattern, std::vector<Sentence::Argument> arguments = {})
     {
@@ -30,7 +30,23 @@ public:
     {
         m_steps.back().measures.push_back({std::move(what), {value, quantity}, true});
     }
-    void caution(std::string words) { m_steps.back().cautions.push_back({std::move(words), {}}); }
+    /// Nothing of a table without rows.
+    void table(StudyTable table, bool check)
+    {
+        if (!table.rows.empty()) m_steps.back().tables.push_back({std::move(table), check});
+    }
+    void picture(StepView view, std::string caption)
+    {
+        m_steps.back().pictures.push_back({view, std::move(caption)});
+    }
+    void caution(std::string pattern, std::vector<Sentence::Argument> arguments = {})
+    {
+        m_steps.back().cautions.push_back({std::move(pattern), std::move(arguments)});
+    }
+    void cautions(const std::vector<Sentence>& all)
+    {
+        m_steps.back().cautions.insert(m_steps.back().cautions.end(), all.begin(), all.end());
+    }
     std::vector<BuildStep> take() { return std::move(m_steps); }
 
 private:
@@ -45,20 +61,16 @@ struct StepInput {
 // Each adds the steps of its part of the work, as far as the plan has it.
 void addBoxAndLid(const StepInput& in, StepList& out);
 void addStick(const StepInput& in, StepList& out);
+void addSupports(const StepInput& in, StepList& out);
 void addBoardAndHead(const StepInput& in, StepList& out);
+void addNutAndBridge(const StepInput& in, StepList& out);
 void addTogether(const StepInput& in, StepList& out);
 void addStringsAndSetUp(const StepInput& in, StepList& out);
 
-// Cautions that come more than once.
-inline constexpr const char* kSawCaution =
-    "Saws: guards on, eyes and ears covered, small pieces in a clamp or sled, never in the hand; the makers' "
-    "instructions "
-    "decide. Eyes need side protection where things fly (29 CFR 1910.133(a), read).";
-inline constexpr const char* kDustCaution =
-    "Dust of wood irritates and some of it causes cancer: oak and beech confirmed, birch, mahogany and "
-    "walnut suspected "
-    "(ACGIH, as OSHA's sampling pages give it, read). Extract at the tool, wear a mask; the recommended "
-    "limit is 1 mg/m\xC2\xB3 "
-    "(NIOSH Pocket Guide, read).";
+/// From the outer face of the head-end wall, as makers measure along the box.
+inline double behindWall(const Layout& layout, double x)
+{
+    return x - layout.headWall.outerX;
+}
 
 }  // namespace lidwright::steps

@@ -12,6 +12,7 @@ namespace lidwright {
 namespace {
 
 constexpr const char* kInk = "#22201d";
+constexpr const char* kPrintedInk = "#000000";
 
 /// Tint of an area and the colour of the lines over it; own choice, light enough that dimensions over it keep
 /// a contrast above 7:1 (dark cut-outs aside).
@@ -19,6 +20,25 @@ struct Tint {
     const char* area;
     const char* lines;
 };
+/// The same in black and greys.
+Tint printedTint(FillKind kind)
+{
+    constexpr const char* kHatch = "#707070";
+    switch (kind) {
+        case FillKind::Paper:
+            return {"", ""};
+        case FillKind::CutThrough:
+            return {"#e6e6e6", ""};
+        case FillKind::WoodEnd:
+        case FillKind::Engraved:
+        case FillKind::Backing:
+        case FillKind::Warning:
+            return {"#ffffff", kHatch};
+        default:
+            return {"#ffffff", ""};
+    }
+}
+
 Tint tintOf(FillKind kind)
 {
     switch (kind) {
@@ -83,6 +103,8 @@ private:
     std::string m_out;
     std::set<std::string> m_ids{"paper"};
     std::map<std::string, int> m_times;
+
+    const char* ink() const { return m_options.printed ? kPrintedInk : kInk; }
 
     void number(double value)
     {
@@ -182,7 +204,7 @@ private:
         escaped(m_sheet.title);
         m_out += "</title>\n";
         if (m_options.paper.empty() || !m_options.tinted) return;
-        m_out += "<rect id=\"paper\"";
+        m_out += "<rect id=\"" + m_options.idPrefix + "paper\"";
         attribute("width", m_box.width());
         attribute("height", m_box.height());
         paint("fill", m_options.paper);
@@ -203,7 +225,7 @@ private:
         std::string unique = id;
         for (int& times = m_times[id]; !m_ids.insert(unique).second;)
             unique = id + "-" + std::to_string(++times + 1);
-        m_out += "<g id=\"" + unique + "\">\n";
+        m_out += "<g id=\"" + m_options.idPrefix + unique + "\">\n";
     }
 
     void paint(const char* name, const std::string& colour)
@@ -239,7 +261,7 @@ private:
     {
         if (s.points.size() < 2) return;
         m_out += "<path";
-        paint("stroke", kInk);
+        paint("stroke", ink());
         attribute("stroke-width", lineWidth(s.kind) * m_paper);
         const std::vector<double> dashes = dashPattern(s.kind);
         if (!dashes.empty()) {
@@ -257,13 +279,14 @@ private:
     void fill(const Fill& f)
     {
         if (!m_options.tinted || f.ring.size() < 3) return;
-        const Tint tint = tintOf(f.kind);
+        const Tint tint = m_options.printed ? printedTint(f.kind) : tintOf(f.kind);
         const std::string area = f.kind == FillKind::Paper ? m_options.paper : tint.area;
         if (area.empty()) return;
         m_out += "<path";
         paint("fill", area);
         path(f.ring, true);
         m_out += "/>\n";
+        if (*tint.lines == '\0') return;
         const std::vector<Polyline> lines = fillPattern(f.ring, f.kind, m_paper);
         if (lines.empty()) return;
         m_out += "<path";
@@ -287,7 +310,7 @@ private:
             m_out += "/>\n";
         }
         m_out += "<text";
-        paint("fill", kInk);
+        paint("fill", ink());
         attribute("font-size", t.height / kCapitalShare * m_paper);
         if (t.anchor != Anchor::Left) paint("text-anchor", t.anchor == Anchor::Middle ? "middle" : "end");
         if (t.angle == 0) {

@@ -12,6 +12,10 @@ struct SheetSvgOptions {
     bool tinted = true;
     /// Colour behind everything and behind boxed words, "#rrggbb"; empty for none.
     std::string paper = "#fdfcf8";
+    /// Black and greys instead of tints, as the window prints: areas stay white but for cut-outs.
+    bool printed = false;
+    /// Before every id, so that several drawings can stand in one page.
+    std::string idPrefix = {};
 };
 
 /// The sheet as SVG 1.1, UTF-8, 1 sheet mm = 1 mm: width and height in mm, one user unit = 1 mm, y down, no

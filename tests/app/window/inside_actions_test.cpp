@@ -3,9 +3,7 @@
 #include "app/text/texts.h"
 #include "tests/app/window/window_fixture.h"
 
-#include <QFile>
 #include <QInputDialog>
-#include <QTemporaryDir>
 
 namespace lidwright {
 namespace {
@@ -75,21 +73,6 @@ TEST_F(InsideActions, ABarIsDraggedOnTheBoardInTheUnderView)
     // Seen from below the sheet's down is the treble side.
     EXPECT_GT(after.y, before.y + 1);
     EXPECT_NEAR((after.y - before.y) / (after.x - before.x), 12.0 / 18.0, 0.05);
-}
-
-TEST_F(InsideActions, TheBuildSheetIsWrittenWhereItIsAskedFor)
-{
-    const QTemporaryDir folder;
-    QString suggested;
-    window->askForBuildSheet = [&](const QString& suggestion) {
-        suggested = suggestion;
-        return folder.filePath(QStringLiteral("steps.html"));
-    };
-    QTest::keyClick(window.get(), Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
-    EXPECT_TRUE(suggested.endsWith(QStringLiteral(".html")));
-    QFile file(folder.filePath(QStringLiteral("steps.html")));
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(file.readAll().contains("Openings in the end walls"));
 }
 
 }  // namespace
