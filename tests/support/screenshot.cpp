@@ -6,9 +6,12 @@
 //   --select PART     a part key: bridge, art.1
 //   --under           the under view
 //   --studies SUBJECT with the figures of a subject below the board
+//   --paper           the window in which templates are printed, on its second page
 //   --no-steps        without the strip of first steps
 //   --language xx     locale for texts and numbers
 #include "app/board/board_widget.h"
+#include "app/paper/page_preview.h"
+#include "app/paper/paper_dialog.h"
 #include "app/settings/all_settings.h"
 #include "app/studies/study_panel.h"
 #include "app/style/palette.h"
@@ -68,8 +71,10 @@ int main(int argc, char** argv)
     option("select", "part", "");
     option("studies", "subject", "");
     option("language", "xx", "en");
-    parser.addOptions(
-        {{QStringLiteral("dark"), {}}, {QStringLiteral("under"), {}}, {QStringLiteral("no-steps"), {}}});
+    parser.addOptions({{QStringLiteral("dark"), {}},
+                       {QStringLiteral("under"), {}},
+                       {QStringLiteral("no-steps"), {}},
+                       {QStringLiteral("paper"), {}}});
     parser.addPositionalArgument(QStringLiteral("out"), QStringLiteral("PNG file"));
     parser.process(app);
     if (parser.positionalArguments().size() != 1) parser.showHelp(2);
@@ -108,6 +113,17 @@ int main(int argc, char** argv)
     wait([&] { return !window.document().remediesPending(); }, 60'000);
     wait([] { return false; }, 600);  // what is painted or sought a moment later
     const QString out = parser.positionalArguments().first();
+    if (parser.isSet(QStringLiteral("paper"))) {
+        const lidwright::Plan& shown = window.document().plan();
+        lidwright::PaperDialog paper(
+            shown, {}, settings,
+            lidwright::wrongSentences(window.document().findings(), lidwright::unitStyle(shown)));
+        paper.resize(window.size());
+        paper.show();
+        paper.findChild<lidwright::PagePreview*>()->showPage(1);
+        wait([] { return false; }, 600);
+        return paper.grab().save(out) ? 0 : 1;
+    }
     if (!window.grab().save(out)) {
         std::fprintf(stderr, "screenshot: %s cannot be written\n", qPrintable(out));
         return 1;

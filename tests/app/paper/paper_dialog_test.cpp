@@ -129,6 +129,9 @@ TEST_F(PaperDialogTest, TurnsPagesByKeysAndMap)
     EXPECT_EQ(pages->page(), last);
     QTest::keyClick(pages, Qt::Key_PageDown);
     EXPECT_EQ(pages->page(), last);
+    EXPECT_TRUE(QRectF(pages->rect()).contains(pages->mapCell(last))) << "the map moves with the pages";
+    pages->showPage(2);
+    EXPECT_TRUE(QRectF(pages->rect()).contains(pages->mapCell(2)));
     QTest::mouseClick(pages, Qt::LeftButton, {}, pages->mapCell(2).center().toPoint());
     EXPECT_EQ(pages->page(), 2);
     QTest::keyClick(pages, Qt::Key_Home);

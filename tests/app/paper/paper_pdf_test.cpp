@@ -4,6 +4,7 @@
 #include "app/paper/sheet_ink.h"
 #include "tests/app/paper/paper_plans.h"
 #include "tests/app/paper/pdf_tools.h"
+#include "tests/support/random_plan.h"
 #include "tests/support/sample_plans.h"
 
 #include <QDir>
@@ -219,6 +220,30 @@ TEST_F(PaperPdf, RefusesJobsThatCannotBeDone)
     EXPECT_TRUE(refused([nan](PaperJob& j) { j.overlap = nan; }));
     EXPECT_TRUE(refused([](PaperJob& j) { j.correctionX = 1.2; }));
     EXPECT_TRUE(refused([nan](PaperJob& j) { j.correctionY = nan; }));
+}
+
+// Whatever the plan is: pages, or the reason why there are none; every template of the plan is on them.
+TEST_F(PaperPdf, AnyPlanGivesPagesOrSaysWhyNot)
+{
+    testing::RandomPlans random(811);
+    int made = 0;
+    for (int i = 0; i < 12; ++i) {
+        const Plan plan = random.next();
+        PaperJob job;
+        job.size = paperFormats()[static_cast<std::size_t>(i) % paperFormats().size()].size;
+        const auto pages = composePages(plan, job);
+        if (!pages) {
+            EXPECT_FALSE(pages.error().text().empty());
+            continue;
+        }
+        ++made;
+        QStringList names;
+        for (const TemplatePages& one : pages->templates)
+            names << one.names;
+        for (const TemplateKind kind : templatesOf(plan))
+            EXPECT_EQ(names.count(templateLabel(kind)), 1) << i << " " << word(kind);
+    }
+    EXPECT_GE(made, 6);
 }
 
 TEST_F(PaperPdf, TellsHowFarItIsAndStopsWhenAsked)
