@@ -33,14 +33,19 @@ std::vector<double> crossPlaces(double from, double to)
 template <typename BoxAt>
 double wordPlace(const std::vector<double>& crosses, double clear, const SheetInk& ink, const BoxAt& boxAt)
 {
-    constexpr double kStep = 4;  // mm
+    constexpr double kStep = 4;              // mm
+    constexpr std::size_t kCrossWeighs = 1;  // words over a cross can be read, over other words not
+    const auto inked = [&](double at) {
+        const auto crossed = std::count_if(crosses.begin(), crosses.end(),
+                                           [&](double cross) { return std::abs(cross - at) < clear; });
+        return 4 * ink.linesIn(boxAt(at)) + kCrossWeighs * static_cast<std::size_t>(crossed);
+    };
     double best = (crosses[0] + crosses[1]) / 2;
-    std::size_t least = ink.linesIn(boxAt(best));
-    for (double at = crosses.front() + clear; least > 0 && at <= crosses.back() - clear; at += kStep) {
-        if (std::any_of(crosses.begin(), crosses.end(),
-                        [&](double cross) { return std::abs(cross - at) < clear; }))
-            continue;
-        const std::size_t lines = ink.linesIn(boxAt(at));
+    std::size_t least = inked(best);
+    // Not beyond the joint's ends, which lie kFromEnd off the outer crosses on a joint of ordinary length.
+    const double inset = std::max(0.0, clear - kFromEnd / 2);
+    for (double at = crosses.front() + inset; least > 0 && at <= crosses.back() - inset; at += kStep) {
+        const std::size_t lines = inked(at);
         if (lines >= least) continue;
         least = lines;
         best = at;

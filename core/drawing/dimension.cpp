@@ -12,6 +12,10 @@ constexpr double kTick = 3;         // length of the oblique stroke, common prac
 constexpr double kTextGap = 0.9;    // words above their line, common practice
 constexpr double kTextPad = 1.4;    // words to the extension lines beside them
 constexpr double kLineOverrun = 1;  // of the dimension line beyond oblique strokes
+// American arrowheads are three times as long as wide (ASME Y14.2); length: common practice.
+constexpr double kArrow = 3;
+constexpr double kArrowOutside = 2;  // clear of words that stand beside the line
+constexpr double kArrowSlope = 1.0 / 6;
 
 /// The frame of one dimension: along a->b, left of it, and how the words run.
 struct Frame {
@@ -45,13 +49,63 @@ Frame frameOf(const Dimension& d, double paper)
     return f;
 }
 
+Element along(const Frame& f, const std::string& part, double from, double to)
+{
+    return {part, "dimensions",
+            Stroke{{f.middle + from * f.along, f.middle + to * f.along}, false, LineKind::Narrow}};
+}
+
+/// The dimension line as ISO 129-1 has it: whole, with an oblique stroke of 45 degrees at each end.
+void addStrokeLine(const Frame& f, const std::string& part, double paper, std::vector<Element>& out)
+{
+    const double over = kLineOverrun * paper;
+    const double from = std::min(-f.span / 2 - over, f.shift - f.width / 2);
+    const double to = std::max(f.span / 2 + over, f.shift + f.width / 2);
+    out.push_back(along(f, part, from, to));
+    const Point slant = kTick / 2 * paper / std::sqrt(2.0) * (f.textAlong + f.textUp);
+    for (const double end : {-f.span / 2, f.span / 2}) {
+        const Point p = f.middle + end * f.along;
+        out.push_back({part, "dimensions", Stroke{{p - slant, p + slant}, false, LineKind::Visible}});
+    }
+}
+
+/// The same by American practice: broken for the words, an arrowhead at each end, which comes from outside
+/// where there is no room between the ends.
+void addArrowLine(const Frame& f, const std::string& part, double paper, std::vector<Element>& out)
+{
+    // Words within the line need their room beside the heads.
+    const bool within = std::abs(f.shift) < f.span / 2;
+    const double need = within ? f.width + 2 * std::abs(f.shift) + kTextPad * paper : 0.5 * kArrow * paper;
+    const bool outside = f.span < need + 2 * kArrow * paper;
+    const double arrow = (outside ? kArrowOutside : kArrow) * paper;
+    const double half = f.span / 2 + (outside ? arrow : 0);
+    const double wordsFrom = f.shift - f.width / 2 - kTextPad * paper / 2;
+    const double wordsTo = f.shift + f.width / 2 + kTextPad * paper / 2;
+    // Up to the words where they stand beside the line.
+    const double from = wordsTo < -half ? wordsTo : -half, to = wordsFrom > half ? wordsFrom : half;
+    if (wordsFrom > from && wordsTo < to) {
+        out.push_back(along(f, part, from, wordsFrom));
+        out.push_back(along(f, part, wordsTo, to));
+    } else {
+        out.push_back(along(f, part, from, to));
+    }
+    for (const double end : {-1.0, 1.0}) {
+        const Point tip = f.middle + end * f.span / 2 * f.along;
+        const Point back = tip + (outside ? end : -end) * arrow * f.along;
+        const Point aside = kArrowSlope * arrow * f.left;
+        out.push_back(
+            {part, "dimensions", Stroke{{tip, back + aside, back - aside}, true, LineKind::Narrow}});
+    }
+}
+
 }  // namespace
 
 Text dimensionText(const Dimension& d, double paper)
 {
     const Frame f = frameOf(d, paper);
     Text text;
-    text.at = f.middle + f.shift * f.along + kTextGap * paper * f.textUp;
+    const double up = d.american ? -d.height / 2 : kTextGap;
+    text.at = f.middle + f.shift * f.along + up * paper * f.textUp;
     text.words = d.words;
     text.height = d.height;
     text.angle = degrees(std::atan2(f.textAlong.y, f.textAlong.x));
@@ -78,16 +132,10 @@ std::vector<Element> dimensionElements(const Dimension& d, const std::string& pa
     if (d.lineA) extension(d.a, d.reachA);
     if (d.lineB) extension(d.b, d.reachB);
 
-    const double over = kLineOverrun * paper;
-    const double from = std::min(-f.span / 2 - over, f.shift - f.width / 2);
-    const double to = std::max(f.span / 2 + over, f.shift + f.width / 2);
-    line(f.middle + from * f.along, f.middle + to * f.along, LineKind::Narrow);
-    // Oblique strokes at 45 degrees to the dimension line (ISO 129-1).
-    const Point slant = kTick / 2 * paper / std::sqrt(2.0) * (f.textAlong + f.textUp);
-    for (const double end : {-f.span / 2, f.span / 2}) {
-        const Point p = f.middle + end * f.along;
-        line(p - slant, p + slant, LineKind::Visible);
-    }
+    if (d.american)
+        addArrowLine(f, part, paper, out);
+    else
+        addStrokeLine(f, part, paper, out);
     out.push_back({part, "dimensions", dimensionText(d, paper)});
     return out;
 }

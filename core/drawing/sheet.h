@@ -71,6 +71,9 @@ struct Dimension {
     double shift = 0;
     bool boxed = false;               ///< the words as in Text::boxed
     bool lineA = true, lineB = true;  ///< false where another dimension's extension line runs already
+    /// American practice: the line is broken for the words and ends in arrowheads (ASME Y14.5), not in
+    /// oblique strokes with the words above (ISO 129-1).
+    bool american = false;
 };
 
 struct Element {
@@ -92,8 +95,8 @@ struct Sheet {
 
 /// The lines and texts that a dimension consists of (ISO 129-1), for painters that draw plain lines:
 /// extension lines, the dimension line, an oblique stroke at each end, the words above the line, to be read
-/// from below or from the right. `paper` is the number of drawing millimetres per paper millimetre (1 at full
-/// size).
+/// from below or from the right; by American practice arrowheads and the words within the line. `paper` is
+/// the number of drawing millimetres per paper millimetre (1 at full size).
 std::vector<Element> dimensionElements(const Dimension& dimension, const std::string& part, double paper);
 
 /// Where the words of a dimension stand.

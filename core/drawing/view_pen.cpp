@@ -2,6 +2,8 @@
 
 #include "core/base/length_text.h"
 
+#include <cctype>
+
 namespace lidwright {
 
 ViewPen::ViewPen(View view, bool mirrored, const ViewInput& input)
@@ -74,6 +76,7 @@ void ViewPen::dimension(const std::string& part, Point a, Point b, double offset
     d.words = words(distance(a, b));
     d.key = editable(key);
     d.boxed = true;
+    d.american = american(m_style);
     m_elements.push_back({part, "dimensions", std::move(d)});
 }
 
@@ -92,8 +95,10 @@ void ViewPen::add(const DimensionRows& rows)
 
 void ViewPen::addSheetElements(std::vector<Element> elements)
 {
-    for (Element& e : elements)
+    for (Element& e : elements) {
+        if (auto* d = std::get_if<Dimension>(&e.what)) d->american = american(m_style);
         m_elements.push_back(std::move(e));
+    }
 }
 
 void ViewPen::addAt(Point at, std::vector<Element> elements)
@@ -124,7 +129,13 @@ Bounds ViewPen::extent() const
 
 std::string dimensionWords(double mm, const UnitStyle& style)
 {
-    return formatLength(mm, style, false).text;
+    std::string words = formatLength(mm, style, false).text;
+    // Inches have no zero before the point (ASME Y14.5).
+    const std::size_t zero = words.find("0.");
+    const bool leads = zero != std::string::npos &&
+                       (zero == 0 || std::isdigit(static_cast<unsigned char>(words[zero - 1])) == 0);
+    if (leads && style.unit == LengthUnit::InchDecimal) words.erase(zero, 1);
+    return words;
 }
 
 std::string unitNote(const UnitStyle& style)

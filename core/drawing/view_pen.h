@@ -69,6 +69,11 @@ private:
     std::vector<Point> mapped(const std::vector<Point>& points) const;
 };
 
+/// Whether dimensions are drawn by American practice (ASME Y14.5): where the plan is in inches.
+inline bool american(const UnitStyle& style)
+{
+    return style.unit != LengthUnit::Millimetre;
+}
 /// A length without unit in the plan's style; ISO 129-1 leaves units to a note on the sheet.
 std::string dimensionWords(double mm, const UnitStyle& style);
 /// "Measures in millimetres" and so on: that note.

@@ -124,6 +124,33 @@ void wallValues(const std::string& key, const std::string& name, const EndWallLa
     out.length(key + ".left-treble", name + ": wood left on the treble side", wall.leftTreble);
 }
 
+/// What glue has to hold on to: the faces of blocks on walls and lid, and of bars on the lid.
+void glueValues(const Plan& plan, const Layout& l, List& out)
+{
+    const auto face = [](const Ring& ring) { return std::abs(signedArea(ring)); };
+    const CornerBlocks& corner = plan.cornerBlocks;
+    bool corners = false;
+    for (const BlockLayout& block : l.blocks) {
+        if (block.part == "corner-blocks") {
+            if (corners) continue;
+            corners = true;
+            out.add("corner-blocks.glue-on-walls", "Corner block: glued to the walls, each",
+                    (corner.alongEnd + corner.alongSide) * block.z.size(), Quantity::Area);
+            out.add("corner-blocks.glue-on-lid", "Corner block: against the lid, each", face(block.outline),
+                    Quantity::Area);
+            continue;
+        }
+        const auto i = static_cast<std::size_t>(std::stoi(block.part.substr(block.part.find('.') + 1))) - 1;
+        const std::string name = "Wall block " + std::to_string(i + 1);
+        out.add(block.part + ".glue-on-wall", name + ": glued to the wall",
+                plan.blocks[i].length * block.z.size(), Quantity::Area);
+        out.add(block.part + ".glue-on-lid", name + ": against the lid", face(block.outline), Quantity::Area);
+    }
+    for (std::size_t i = 0; i < l.bars.size(); ++i)
+        out.add(l.bars[i].part + ".glue-on-lid", "Bar " + std::to_string(i + 1) + ": glued to the lid",
+                face(l.bars[i].outline), Quantity::Area);
+}
+
 void reliefValues(const Plan& plan, const Layout& l, List& out)
 {
     double thinnest = plan.neck.thickness, wood = 0;
@@ -205,6 +232,7 @@ std::vector<DerivedValue> values(const Plan& plan, const Layout& layout)
     artValues(plan, layout, out);
     soundValues(plan, layout, out);
     neckValues(plan, layout, out);
+    glueValues(plan, layout, out);
     out.add(headValues(plan, layout));
     topValues(plan, layout, out);
     for (const Station& s : layout.stations)

@@ -53,18 +53,28 @@ StudySeries sagAlong(const std::string& name, const LidAnswer& lid, const PlateM
     return out;
 }
 
-/// Says where the wood between cuts is too narrow for the cells.
-void addCellNote(const Plan& plan, const Layout& layout, Fineness fineness, Study& out)
+/// Says where the wood between cuts is too narrow for the cells. A coarse grid is but a first answer: there
+/// only what is known already counts.
+void addCellNote(const Plan& plan, const Layout& layout, Fineness fineness, const PlateWatch& watch,
+                 Study& out)
 {
     constexpr double kLeastCells =
         4;  // across a bridge of wood, for errors well under one per cent (computed)
     const Bounds b = bounds(layout.lidOutline);
     const double cell = std::max(b.width(), b.height()) / plateCells(fineness);
-    const LidPlaces narrow = narrowPlaces(layout, searchWidth(plan));
     double least = kLeastCells * cell;
-    for (const LidPlace& place : narrow.places)
-        if (place.place.kind != NarrowKind::DropOut && !place.place.finger)
-            least = std::min(least, place.place.width);
+    const auto narrow = [&](const NarrowPlace& place) {
+        if (place.kind != NarrowKind::DropOut && !place.finger) least = std::min(least, place.width);
+    };
+    if (fineness == Fineness::Usual || fineness == Fineness::Fine) {
+        // A search of its own: the findings' is for another width and is kept.
+        if (const auto found = findNarrow(openLid(layout), least, {}, watch.cancelled))
+            for (const NarrowPlace& place : found->places)
+                narrow(place);
+    } else {
+        for (const LidPlace& place : narrowPlaces(layout, searchWidth(plan)).places)
+            narrow(place.place);
+    }
     if (least >= kLeastCells * cell) return;
     out.notes.push_back(
         {"The narrowest wood between cuts is %1, and the cells here are %2: under four cells across it the "
@@ -156,7 +166,7 @@ Study lidStudy(const Plan& plan, const Layout& layout, Fineness fineness, const 
                              {}});
     }
     addLidNotes(plan, lid, out);
-    addCellNote(plan, layout, fineness, out);
+    addCellNote(plan, layout, fineness, watch, out);
     return out;
 }
 

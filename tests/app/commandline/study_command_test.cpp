@@ -1,10 +1,12 @@
 #include "tests/app/commandline/program.h"
 
+#include "core/io/plan/plan_file.h"
 #include "core/layout/layout.h"
 #include "core/solvers/plate/plate_problem.h"
 #include "core/solvers/study.h"
 
 #include <QJsonArray>
+#include <QJsonDocument>
 
 namespace lidwright {
 namespace {
@@ -35,6 +37,21 @@ TEST_F(StudyCommand, ListsItsSubjects)
     std::string slip = studies().front().id;
     slip.pop_back();
     EXPECT_TRUE(run({word("study"), QString::fromStdString(slip)}).says("did you mean"));
+}
+
+TEST_F(StudyCommand, APlanAloneGivesTheSlowOnes)
+{
+    Plan plan;
+    plan.holes.resize(1);
+    const QString plain = file("a.lidplan", QByteArray::fromStdString(writePlan(plan)));
+    const auto json = run({word("study"), plain, word("--fineness"), word("coarse"), word("--json")});
+    ASSERT_EQ(json.code, 0) << json.err.toStdString();
+    const QJsonArray all = QJsonDocument::fromJson(json.out).array();
+    ASSERT_EQ(all.size(), 2);
+    EXPECT_EQ(all[0].toObject()[word("subject")].toString(), word("lid"));
+    EXPECT_EQ(all[1].toObject()[word("subject")].toString(), word("air"));
+    EXPECT_EQ(run({word("study"), plain, word("--csv")}).code, 2) << "CSV is one table";
+    EXPECT_EQ(run({word("study"), path("none.lidplan")}).code, 2);
 }
 
 TEST_F(StudyCommand, GivesTheFiguresOfTheBuiltInPlan)

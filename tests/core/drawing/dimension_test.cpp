@@ -1,5 +1,8 @@
+#include "core/drawing/board_sheet.h"
 #include "core/drawing/lettering.h"
 #include "core/drawing/sheet.h"
+#include "core/drawing/view_pen.h"
+#include "core/layout/layout.h"
 
 #include <gtest/gtest.h>
 
@@ -128,6 +131,75 @@ TEST(Dimension, OfNoLengthHarmsNothing)
     for (const Element& e : dimensionElements(d, "", 1)) {
         const Bounds b = elementBounds(e, 1);
         EXPECT_TRUE(std::isfinite(b.minX) && std::isfinite(b.maxY));
+    }
+}
+
+// ASME Y14.5 (2018), dimensioning: the line is broken for the words, arrowheads touch the extension lines;
+// ASME Y14.2 (2014): arrowheads about three times as long as wide. Both from memory.
+TEST(AmericanDimension, BreaksTheLineForTheWordsAndHasArrowheads)
+{
+    Dimension d;
+    d.a = {0, 0};
+    d.b = {60, 0};
+    d.offset = 10;
+    d.words = "2.362";
+    d.american = true;
+    const Text words = dimensionText(d, 1);
+    EXPECT_NEAR(words.at.y + words.height / 2, 10, 1e-9) << "in the line, not above it";
+    std::vector<Stroke> lines, heads;
+    for (const Element& e : dimensionElements(d, {}, 1))
+        if (const auto* stroke = std::get_if<Stroke>(&e.what)) {
+            if (stroke->closed)
+                heads.push_back(*stroke);
+            else if (std::abs(stroke->points[0].y - 10) < 1e-9 && std::abs(stroke->points[1].y - 10) < 1e-9)
+                lines.push_back(*stroke);
+        }
+    ASSERT_EQ(lines.size(), 2U);
+    const Bounds body = bounds(textOutline(words, 1));
+    for (const Stroke& line : lines) {
+        const Bounds b = bounds(line.points);
+        EXPECT_TRUE(b.maxX < body.minX || b.minX > body.maxX) << "no line runs through the words";
+    }
+    ASSERT_EQ(heads.size(), 2U);
+    double tips[2] = {1e9, -1e9};
+    for (const Stroke& head : heads) {
+        const Bounds b = bounds(head.points);
+        EXPECT_NEAR(b.width() / b.height(), 3, 1e-9);
+        tips[0] = std::min(tips[0], b.minX);
+        tips[1] = std::max(tips[1], b.maxX);
+    }
+    EXPECT_NEAR(tips[0], 0, 1e-9);
+    EXPECT_NEAR(tips[1], 60, 1e-9);
+    // Without room between the ends the arrows come from outside.
+    d.b = {4, 0};
+    Bounds all;
+    for (const Element& e : dimensionElements(d, {}, 1))
+        if (const auto* stroke = std::get_if<Stroke>(&e.what); stroke != nullptr && stroke->closed)
+            all.include(bounds(stroke->points));
+    EXPECT_NEAR(all.minX, -2, 1e-9);
+    EXPECT_NEAR(all.maxX, 6, 1e-9);
+}
+
+TEST(AmericanDimension, GoesWithInchesAndHasNoZeroBeforeThePoint)
+{
+    UnitStyle inches;
+    inches.unit = LengthUnit::InchDecimal;
+    EXPECT_EQ(dimensionWords(12.7, inches), ".5");
+    EXPECT_EQ(dimensionWords(-12.7, inches), "-.5");
+    EXPECT_EQ(dimensionWords(266.7, inches), "10.5");
+    EXPECT_EQ(dimensionWords(0.5, UnitStyle{}), "0.5") << "ISO 129-1 keeps it";
+    Plan plan;
+    for (const PlanUnit unit : {PlanUnit::Millimetre, PlanUnit::InchDecimal, PlanUnit::InchFraction}) {
+        plan.sheet.unit = unit;
+        BoardOptions options;
+        options.style = unitStyle(plan);
+        int seen = 0;
+        for (const Element& e : boardSheet(plan, derive(plan), options).sheet.elements)
+            if (const auto* d = std::get_if<Dimension>(&e.what)) {
+                EXPECT_EQ(d->american, unit != PlanUnit::Millimetre);
+                ++seen;
+            }
+        EXPECT_GT(seen, 5);
     }
 }
 

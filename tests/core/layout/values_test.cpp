@@ -80,6 +80,23 @@ TEST(Values, OpeningsAndClearances)
     EXPECT_NEAR(valueOf(plan, "bridge.art-clearance").value(), 226 - 195, 0.02);
 }
 
+// By hand: four corner blocks of 25 x 25 x 48, a wall block of 60 x 12 x 12.
+TEST(Values, GlueOfBlocksAndBars)
+{
+    Plan plan;
+    plan.blocks.resize(1);
+    plan.bars.resize(1);
+    plan.bars[0].length = 80;
+    plan.bars[0].width = 7;
+    EXPECT_NEAR(valueOf(plan, "corner-blocks.glue-on-walls").value(), 50 * 48, 1e-6);
+    EXPECT_NEAR(valueOf(plan, "corner-blocks.glue-on-lid").value(), 625, 1e-6);
+    EXPECT_NEAR(valueOf(plan, "block.1.glue-on-wall").value(), 60 * 12, 1e-6);
+    EXPECT_NEAR(valueOf(plan, "block.1.glue-on-lid").value(), 60 * 12, 1e-6);
+    EXPECT_NEAR(valueOf(plan, "bar.1.glue-on-lid").value(), 80 * 7, 1e-6);
+    plan.cornerBlocks.present = false;
+    EXPECT_FALSE(valueOf(plan, "corner-blocks.glue-on-lid"));
+}
+
 TEST(Values, OneStringHasNoPitch)
 {
     Plan plan;
