@@ -29,6 +29,9 @@ constexpr ActionEntry kActions[] = {
     {Command::Paper, "paper", QT_TRANSLATE_NOOP("Actions", "&Paper..."),
      QT_TRANSLATE_NOOP("Actions", "Print full-size templates or write them as PDF"), "act_paper", QKeySequence::Print,
      "Ctrl+P"},
+    {Command::BenchFolder, "bench-folder", QT_TRANSLATE_NOOP("Actions", "Ever&ything for the bench..."),
+     QT_TRANSLATE_NOOP("Actions", "Write templates, build sheet, lists and the cutter's file into one folder"), "", kNone,
+     "Ctrl+Alt+E"},
     {Command::CutFile, "cut-file", QT_TRANSLATE_NOOP("Actions", "Lid for the &cutter..."),
      QT_TRANSLATE_NOOP("Actions", "Write the lid with its artwork as the cutter needs it: SVG, DXF or PDF"), "act_cut_file",
      kNone, "Ctrl+L"},
@@ -126,7 +129,7 @@ constexpr ActionEntry kActions[] = {
 
 using K = MenuItem::Kind;
 const MenuItem kFile[] = {Command::New, Command::Open, K::RecentFiles, K::Samples, K::Separator, Command::Save, Command::SaveAs,
-                          K::Separator, Command::AddArtwork, Command::BoxOutline, K::Separator, Command::Paper,
+                          K::Separator, Command::AddArtwork, Command::BoxOutline, K::Separator, Command::BenchFolder, Command::Paper,
                           Command::CutFile, Command::BuildSheet, Command::PrintBuildSheet, Command::PrintList,
                           Command::ExportPicture, K::Separator, Command::Quit};
 const MenuItem kEdit[] = {Command::Undo, Command::Redo, K::Separator, Command::DeletePart, Command::PaintUses, Command::TakeTuning};

@@ -15,6 +15,7 @@ enum class Command {
     ExportPicture,
     Quit,
     Paper,
+    BenchFolder,
     CutFile,
     BuildSheet,
     PrintBuildSheet,

@@ -28,6 +28,7 @@ extern const Command kArtCommand;
 extern const Command kThinCommand;
 extern const Command kStudyCommand;
 extern const Command kListsCommand;
+extern const Command kBenchCommand;
 extern const Command kSheetCommand;
 extern const Command kLidCommand;
 extern const Command kStockCommand;

@@ -15,10 +15,10 @@ namespace lidwright {
 
 namespace {
 
-const std::array<const Command*, 13> kCommands{
-    &kFindingsCommand, &kValuesCommand,  &kStudyCommand, &kListsCommand, &kParametersCommand,
-    &kArtCommand,      &kThinCommand,    &kLidCommand,   &kStockCommand, &kPaperCommand,
-    &kSheetCommand,    &kPictureCommand, &kHelpCommand};
+const std::array<const Command*, 14> kCommands{
+    &kFindingsCommand, &kValuesCommand, &kStudyCommand,   &kListsCommand, &kParametersCommand,
+    &kArtCommand,      &kThinCommand,   &kLidCommand,     &kStockCommand, &kPaperCommand,
+    &kBenchCommand,    &kSheetCommand,  &kPictureCommand, &kHelpCommand};
 
 // Options that Qt's own start-up takes (QGuiApplication and QApplication, Qt 6.4 reference); they belong to
 // the window. Each is known with one dash and with two.

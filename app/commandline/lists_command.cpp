@@ -22,15 +22,6 @@ constexpr OptionSpec kOptions[] = {
     kDecimalCommaOption,
 };
 
-/// What goes into a folder of lists.
-std::vector<StudyEntry> everyList()
-{
-    std::vector<StudyEntry> all = shopLists();
-    for (const char* id : {"frets", "strings"})
-        if (const StudyEntry* entry = findEntry(studies(), id)) all.push_back(*entry);
-    return all;
-}
-
 int writeAll(const Arguments& arguments, const std::string& folder)
 {
     if (folder.empty())
@@ -50,7 +41,7 @@ int writeAll(const Arguments& arguments, const std::string& folder)
     const char* ending = format == StudyFormat::Json ? ".json" : ".csv";
     const Layout layout = derive(input->plan);
     std::string told;
-    for (const StudyEntry& entry : everyList()) {
+    for (const StudyEntry& entry : benchLists()) {
         const Study study = entry.reckon(input->plan, layout);
         if (study.problem) {
             remark(std::string(entry.id) + ": " + study.problem->text());

@@ -69,6 +69,8 @@ public:
     std::function<std::optional<DeviceKind>()> askForDevice;
     /// How the user is asked where the build sheet goes; empty for nowhere.
     std::function<QString(const QString& suggestion)> askForBuildSheet;
+    /// The same for the folder that takes everything for the bench.
+    std::function<QString(const QString& suggestion)> askForBenchFolder;
     /// How pages are shown and printed; what went wrong, or empty.
     std::function<QString(const BenchSheet&)> preview;
     /// How finely lid and air are reckoned for the build sheet.
@@ -92,6 +94,7 @@ private:
     void wireStudies();
     void wireSheets();
     void writeBuildSheet();
+    void writeEverything();
     void showPages(const BenchSheet& sheet);
     void printList();
     void openBelow(QDockWidget& dock, int height);

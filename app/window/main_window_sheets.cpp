@@ -1,3 +1,4 @@
+#include "app/exchange/bench_folder.h"
 #include "app/exchange/build_sheet.h"
 #include "app/exchange/build_sheet_work.h"
 #include "app/paper/bench_printing.h"
@@ -10,6 +11,7 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QProgressDialog>
 
 // Pages for the bench: the build sheet and the lists, into files and on paper.
 
@@ -29,6 +31,11 @@ void MainWindow::wireSheets()
                              sheetOfToday(sheetFineness),
                              [this](const BenchSheet& sheet) { showPages(sheet); });
     });
+    askForBenchFolder = [this](const QString& suggestion) {
+        return QFileDialog::getExistingDirectory(this, tr("Write everything for the bench into this folder"),
+                                                 suggestion);
+    };
+    on(Command::BenchFolder, [this] { writeEverything(); });
     on(Command::PrintList, [this] { printList(); });
     connect(m_studies, &StudyPanel::printWanted, this,
             [this](const Study& study) { showPages(figureSheet(m_document.plan(), study, sheetOfToday())); });
@@ -47,6 +54,35 @@ void MainWindow::writeBuildSheet()
             m_notices->show(error ? shown(*error)
                                   : tr("The build sheet was written: %1").arg(QDir::toNativeSeparators(path)),
                             QStringLiteral("build-sheet"));
+        });
+}
+
+void MainWindow::writeEverything()
+{
+    const QString folder = askForBenchFolder(QFileInfo(m_document.filePath()).dir().path());
+    if (folder.isEmpty()) return;
+    BenchFolder bench;
+    bench.plan = m_document.plan();
+    bench.layout = m_document.layout();
+    bench.paper.size = usualPaperSize(locale());
+    bench.decimalComma = locale().decimalPoint() == QLatin1String(",");
+    bench.paper.wrong = wrongSentences(m_document.findings(), unitStyle(bench.plan));
+    m_sheetWork->compose(
+        bench.plan, bench.layout, m_document.findings(), sheetOfToday(sheetFineness),
+        [this, folder, bench](const BenchSheet& sheet) {
+            BenchFolder whole = bench;
+            whole.sheet = sheet;
+            QProgressDialog bar(tr("Writing everything for the bench..."), tr("&Stop"), 0, 1000, this);
+            bar.setWindowModality(Qt::WindowModal);
+            const Result<QStringList> written = writeBenchFolder(whole, folder, [&bar](double share) {
+                bar.setValue(static_cast<int>(share * bar.maximum()));
+                return !bar.wasCanceled();
+            });
+            m_notices->show(written ? tr("%1 files were written into %2")
+                                          .arg(written->size())
+                                          .arg(QDir::toNativeSeparators(folder))
+                                    : shown(written.error()),
+                            QStringLiteral("bench-folder"));
         });
 }
 

@@ -5,6 +5,11 @@
 
 namespace lidwright {
 
+double fromNutEdge(const Layout& layout, const HeadPost& post)
+{
+    return post.face.x + layout.nutEdgeX - layout.nutX;
+}
+
 std::vector<DerivedValue> headValues(const Plan& plan, const Layout& layout)
 {
     const HeadLayout& head = layout.head;
@@ -36,7 +41,7 @@ std::vector<DerivedValue> headValues(const Plan& plan, const Layout& layout)
         const std::string name = "Tuner of string " + std::to_string(i + 1);
         const HeadPost& post = head.posts[i];
         const HeadString& string = head.strings[i];
-        length(key + ".from-nut", name + ": from the nut, along the face", post.face.x);
+        length(key + ".from-nut", name + ": from the nut, along the face", fromNutEdge(layout, post));
         length(key + ".from-end", name + ": from the head's end, along the face",
                head.faceLength - post.face.x);
         length(key + ".from-centre", name + ": from the neck's centre line to the treble side",

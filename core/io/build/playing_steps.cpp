@@ -1,5 +1,6 @@
 #include "core/io/build/cautions.h"
 #include "core/io/build/step_list.h"
+#include "core/layout/head_values.h"
 #include "core/materials/material.h"
 #include "core/solvers/fret_wire.h"
 #include "core/solvers/lists/shop_lists.h"
@@ -140,7 +141,7 @@ void addHead(const StepInput& in, StepList& out)
                      {"From the stick's centre line", Quantity::Length}};
     for (std::size_t i = 0; i < l.head.posts.size(); ++i)
         table.rows.push_back(
-            {std::to_string(i + 1), l.head.posts[i].face.x, l.head.posts[i].face.y - l.neckY});
+            {std::to_string(i + 1), fromNutEdge(l, l.head.posts[i]), l.head.posts[i].face.y - l.neckY});
     out.table(std::move(table), true);
     out.caution(kSawCaution);
     out.caution(kDrillCaution);

@@ -1,4 +1,5 @@
 #include "core/layout/fittings_layout.h"
+#include "core/layout/head_values.h"
 #include "core/layout/wiring_openings.h"
 #include "core/solvers/fret_wire.h"
 #include "core/solvers/lists/cut_pieces.h"
@@ -38,7 +39,7 @@ public:
                  m_plan.tuners.hole,
                  {},
                  head.thickness,
-                 post.face.x + m_layout.nutEdgeX - m_layout.nutX,
+                 fromNutEdge(m_layout, post),
                  post.face.y - m_layout.neckY,
                  {},
                  "nut's front edge along the face; centre line of the stick",

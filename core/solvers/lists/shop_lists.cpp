@@ -1,5 +1,7 @@
 #include "core/solvers/lists/shop_lists.h"
 
+#include <string_view>
+
 namespace lidwright {
 
 const std::vector<StudyEntry>& shopLists()
@@ -11,6 +13,18 @@ const std::vector<StudyEntry>& shopLists()
         {"relief", "Relief of the stick", reliefList},
         {"hardware", "Hardware and shopping", hardwareList},
     };
+    return all;
+}
+
+const std::vector<StudyEntry>& benchLists()
+{
+    static const std::vector<StudyEntry> all = [] {
+        std::vector<StudyEntry> list = shopLists();
+        for (const StudyEntry& entry : studies())
+            if (std::string_view(entry.id) == "frets" || std::string_view(entry.id) == "strings")
+                list.push_back(entry);
+        return list;
+    }();
     return all;
 }
 

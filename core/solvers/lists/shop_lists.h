@@ -8,6 +8,9 @@ namespace lidwright {
 /// Fret and string tables are the studies "frets" and "strings".
 const std::vector<StudyEntry>& shopLists();
 
+/// What goes to the bench as tables: shopLists(), and the studies of frets and strings.
+const std::vector<StudyEntry>& benchLists();
+
 /// studies() and then shopLists().
 const std::vector<StudyEntry>& allSubjects();
 

@@ -52,6 +52,24 @@ TEST_F(Sheets, TheBuildSheetIsWrittenWhereItIsAskedFor)
     EXPECT_TRUE(notices().join(QLatin1Char(' ')).contains(QStringLiteral("steps.html")));
 }
 
+TEST_F(Sheets, EverythingForTheBenchGoesIntoOneFolder)
+{
+    window->askForBenchFolder = [this](const QString&) { return at("bench"); };
+    action(Command::BenchFolder)->trigger();
+    ASSERT_TRUE(done());
+    for (const char* file :
+         {"templates.pdf", "build-sheet.pdf", "build-sheet.html", "lid.svg", "lid.dxf", "cut-list.csv",
+          "stock.csv", "holes.csv", "relief.csv", "hardware.csv", "frets.csv", "strings.csv"})
+        EXPECT_GT(QFileInfo(at("bench") + QLatin1Char('/') + QLatin1String(file)).size(), 100) << file;
+    EXPECT_TRUE(notices().join(QLatin1Char(' ')).contains(QStringLiteral("12 files")))
+        << notices().join(QLatin1Char(' ')).toStdString();
+    // A file stands where the folder is to be.
+    window->askForBenchFolder = [this](const QString&) { return at("bench/lid.svg"); };
+    action(Command::BenchFolder)->trigger();
+    ASSERT_TRUE(done());
+    EXPECT_TRUE(notices().join(QLatin1Char(' ')).contains(QStringLiteral("cannot be made")));
+}
+
 TEST_F(Sheets, NothingIsReckonedWhereNoFileIsNamed)
 {
     window->askForBuildSheet = [](const QString&) { return QString(); };
