@@ -3,9 +3,12 @@
 #include "app/paper/page_furniture.h"
 #include "app/paper/page_painter.h"
 
+#include <QPageSize>
 #include <QPainter>
+#include <QPrinterInfo>
 
 #include <algorithm>
+#include <cmath>
 
 namespace lidwright {
 
@@ -19,6 +22,43 @@ void prepare(QPrinter& printer, const PaperPage& first, const QString& title)
     printer.setResolution(std::clamp(printer.resolution(), kCoarsest, kFinest));
     printer.setPageLayout(pageLayoutOf(first));
 }
+
+QTransform fittedOn(const PaperPage& page, QSizeF paper, double dotsPerMm)
+{
+    const double scale = std::min({1.0, (paper.width() - 2 * kFittedEdge) / page.width,
+                                   (paper.height() - 2 * kFittedEdge) / page.height});
+    QTransform fit;
+    fit.translate((paper.width() - scale * page.width) / 2 * dotsPerMm,
+                  (paper.height() - scale * page.height) / 2 * dotsPerMm);
+    fit.scale(scale, scale);
+    return fit;
+}
+
+namespace {
+
+/// Whether the printer has paper of the page's size. A file takes any.
+bool takes(const QPrinter& printer, const PaperPage& page)
+{
+    if (printer.outputFormat() != QPrinter::NativeFormat) return true;
+    const QList<QPageSize> sizes = QPrinterInfo(printer).supportedPageSizes();
+    const QSizeF wanted(std::min(page.width, page.height), std::max(page.width, page.height));
+    constexpr double kAlike = 3;  // mm
+    return sizes.isEmpty() || std::any_of(sizes.begin(), sizes.end(), [&](const QPageSize& one) {
+               const QSizeF size = one.size(QPageSize::Millimeter);
+               return std::abs(size.width() - wanted.width()) < kAlike &&
+                      std::abs(size.height() - wanted.height()) < kAlike;
+           });
+}
+
+/// The paper that the printer has in by itself, on its side.
+QPageLayout lyingDefault(const QPrinter& printer)
+{
+    QPageSize size = QPrinterInfo(printer).defaultPageSize();
+    if (!size.isValid()) size = QPageSize(QPageSize::A4);
+    return {size, QPageLayout::Landscape, QMarginsF(), QPageLayout::Millimeter};
+}
+
+}  // namespace
 
 QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages, const PaperGoOn& goOn)
 {
@@ -36,7 +76,8 @@ QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages, const
             return stoppedText();
         }
         printer.setFullPage(true);
-        printer.setPageLayout(pageLayoutOf(page));
+        const bool fitted = !page.fullSize && !takes(printer, page);
+        printer.setPageLayout(fitted ? lyingDefault(printer) : pageLayoutOf(page));
         if (!painter.isActive()) {
             if (!painter.begin(&printer))
                 return PaperText::tr("The printer %1 does not take the job. Is it there and switched on?")
@@ -45,7 +86,14 @@ QString printPages(QPrinter& printer, const std::vector<PaperPage>& pages, const
             return PaperText::tr("The printer stopped at page %1.").arg(i);
         }
         // Its own idea of its resolution: two dots an inch apart are what they are.
-        paintPage(painter, page, printer.resolution() / kMillimetresPerInch, Surface::Printer);
+        const double dotsPerMm = printer.resolution() / kMillimetresPerInch;
+        painter.save();
+        if (fitted) {
+            const QSizeF paper = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+            painter.setTransform(fittedOn(page, paper, dotsPerMm), true);
+        }
+        paintPage(painter, page, dotsPerMm, Surface::Printer);
+        painter.restore();
     }
     return painter.end() ? QString() : PaperText::tr("The printer did not finish the job.");
 }

@@ -1,6 +1,7 @@
 #include "app/paper/pdf_writer.h"
 
 #include "app/paper/page_furniture.h"
+#include "app/paper/printing.h"
 #include "tests/app/paper/pdf_tools.h"
 
 #include <QFile>
@@ -93,6 +94,22 @@ TEST_F(PdfWriter, RefusesWhatIsNoPdf)
         EXPECT_FALSE(result.error().what.empty());
     }
     EXPECT_FALSE(pdfOf({}, {}).ok());
+}
+
+// An A3 page on A4 paper that lies: as large as its edge of 6 mm allows, about the middle; on larger paper as
+// it is.
+TEST(FittedPage, KeepsWithinThePaperAndItsShape)
+{
+    const PaperPage page = pageWith(420, 297);
+    constexpr double kDots = 4;
+    const QRectF whole(0, 0, 420 * kDots, 297 * kDots);
+    const QRectF small = fittedOn(page, {297, 210}, kDots).mapRect(whole);
+    EXPECT_NEAR(small.center().x(), 297 * kDots / 2, 1e-9);
+    EXPECT_NEAR(small.center().y(), 210 * kDots / 2, 1e-9);
+    EXPECT_NEAR(small.width() / small.height(), 420.0 / 297, 1e-9);
+    EXPECT_NEAR(small.height(), 198 * kDots, 1e-9) << "6 mm above and below; the width then has more";
+    EXPECT_GE(small.left(), 6 * kDots - 1e-9);
+    EXPECT_NEAR(fittedOn(page, {594, 420}, kDots).mapRect(whole).width(), 420 * kDots, 1e-9);
 }
 
 }  // namespace
