@@ -2,11 +2,11 @@
 #include "app/commandline/console.h"
 #include "app/commandline/drawing_session.h"
 #include "app/commandline/fineness_argument.h"
+#include "app/commandline/paper_argument.h"
 #include "app/commandline/plan_input.h"
 #include "app/commandline/study_text.h"
 #include "app/exchange/bench_folder.h"
 #include "app/exchange/build_sheet.h"
-#include "app/paper/paper_size.h"
 
 #include "core/checks/check.h"
 
@@ -35,14 +35,9 @@ int run(const Arguments& arguments)
     const Result<Fineness> fineness = finenessOf(arguments, Fineness::Fine);
     if (!fineness) return refuse(fineness.error());
     BenchFolder bench;
-    bench.paper.size = usualPaperSize(QLocale::system());
-    if (const auto name = arguments.value("--size")) {
-        const auto named = paperSizeNamed(*name);
-        if (!named || *named == PaperSize::Roll)
-            return refuse(
-                {"there is no such choice", "--size " + *name, "known are a4, letter, a3 and tabloid"});
-        bench.paper.size = *named;
-    }
+    const Result<PaperSize> size = pagePaperOf(arguments);
+    if (!size) return refuse(size.error());
+    bench.paper.size = *size;
     bench.decimalComma = arguments.has(kDecimalCommaOption.name);
     bench.plan = input->plan;
     bench.layout = derive(bench.plan);

@@ -2,9 +2,9 @@
 #include "app/commandline/console.h"
 #include "app/commandline/drawing_session.h"
 #include "app/commandline/fineness_argument.h"
+#include "app/commandline/paper_argument.h"
 #include "app/commandline/plan_input.h"
 #include "app/exchange/build_sheet.h"
-#include "app/paper/paper_size.h"
 
 #include "core/checks/check.h"
 
@@ -32,19 +32,13 @@ int run(const Arguments& arguments)
     if (!input) return refuse(input.error());
     const Result<Fineness> fineness = finenessOf(arguments, Fineness::Fine);
     if (!fineness) return refuse(fineness.error());
-    PaperSize size = usualPaperSize(QLocale::system());
-    if (const auto name = arguments.value("--size")) {
-        const auto named = paperSizeNamed(*name);
-        if (!named || *named == PaperSize::Roll)
-            return refuse(
-                {"there is no such choice", "--size " + *name, "known are a4, letter, a3 and tabloid"});
-        size = *named;
-    }
+    const Result<PaperSize> size = pagePaperOf(arguments);
+    if (!size) return refuse(size.error());
     const Layout layout = derive(input->plan);
     const BenchSheet sheet =
         buildSheet(input->plan, layout, check(input->plan, layout), sheetOfToday(*fineness));
     const DrawingSession session;
-    if (const auto error = writeBenchSheet(sheet, size, path)) return refuse(*error);
+    if (const auto error = writeBenchSheet(sheet, *size, path)) return refuse(*error);
     return finish(print(*file + ": written\n"), kExitFine);
 }
 

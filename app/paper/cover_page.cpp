@@ -37,7 +37,7 @@ QStringList advice(const PaperJob& job, bool joined)
 /// "Lid: pages 2 to 5".
 QString pagesText(const TemplatePages& one)
 {
-    const QString label = one.names.join(QStringLiteral(", "));
+    const QString label = one.label();
     if (one.pageCount == 1) return PaperText::tr("Page %1: %2").arg(one.firstPage + 1).arg(label);
     return PaperText::tr("Pages %1 to %2: %3")
         .arg(one.firstPage + 1)

@@ -63,8 +63,7 @@ QString PagePreview::pageText() const
         const auto first = static_cast<int>(one.firstPage);
         if (m_page < first || m_page >= first + static_cast<int>(one.pageCount)) continue;
         const QString name = QString::fromStdString(m_pages.pages[static_cast<std::size_t>(m_page)].name);
-        what = name.isEmpty() ? one.names.join(QStringLiteral(", "))
-                              : tr("%1, %2").arg(one.names.join(QStringLiteral(", ")), name);
+        what = name.isEmpty() ? one.label() : tr("%1, %2").arg(one.label(), name);
     }
     return tr("Page %1 of %2: %3").arg(m_page + 1).arg(count).arg(what);
 }
@@ -110,7 +109,7 @@ void PagePreview::layOutMap()
         y += least * 1.3 + kGap;
     }
     for (const TemplatePages& one : m_pages.templates) {
-        heading(one.names.join(QStringLiteral(", ")));
+        heading(one.label());
         const int columns = one.tiling ? one.tiling->columns : 1;
         const double ratio = one.tiling ? one.tiling->pageHeight / one.tiling->pageWidth : 0.7;
         const double cell = std::clamp((width - kGap) / columns, least, least * 2);

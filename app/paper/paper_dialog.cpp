@@ -3,6 +3,7 @@
 #include "app/document/safe_write.h"
 #include "app/paper/page_preview.h"
 #include "app/paper/paper_dialog_form.h"
+#include "app/paper/paper_progress.h"
 #include "app/paper/paper_size.h"
 #include "app/paper/pdf_writer.h"
 #include "app/paper/printing.h"
@@ -18,7 +19,6 @@
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QProgressDialog>
 #include <QPushButton>
 
 namespace lidwright {
@@ -180,23 +180,11 @@ bool PaperDialog::commitTyping()
     return fine && !f.overlap->hasError() && !f.margin->hasError();
 }
 
-PaperGoOn PaperDialog::goOn(const QString& what)
-{
-    constexpr int kSteps = 1000, kPatience = 400;  // ms until it is shown
-    auto bar = std::make_shared<QProgressDialog>(what, tr("&Stop"), 0, kSteps, this);
-    bar->setWindowTitle(windowTitle());
-    bar->setWindowModality(Qt::WindowModal);
-    bar->setMinimumDuration(kPatience);
-    return [bar](double share) {
-        bar->setValue(static_cast<int>(share * kSteps));
-        return !bar->wasCanceled();
-    };
-}
-
 bool PaperDialog::savePdfAs(const QString& filePath)
 {
     if (!commitTyping()) return false;
-    const QString problem = writePaperPdf(m_plan, job(), filePath, goOn(tr("Writing the pages...")));
+    const QString problem =
+        writePaperPdf(m_plan, job(), filePath, shownProgress(*this, tr("Writing the pages...")));
     if (problem.isEmpty()) {
         say(tr("Written: %1. To print it from a terminal: lp -o print-scaling=none \"%1\"").arg(filePath),
             false);
@@ -217,8 +205,8 @@ void PaperDialog::savePdf()
 bool PaperDialog::printOn(QPrinter& printer)
 {
     if (!commitTyping() || m_form->preview->pages().pages.empty()) return false;
-    const QString problem =
-        printPages(printer, m_form->preview->pages().pages, goOn(tr("Printing the pages...")));
+    const QString problem = printPages(printer, m_form->preview->pages().pages,
+                                       shownProgress(*this, tr("Printing the pages...")));
     say(problem.isEmpty() ? tr("Sent to the printer. Measure the first page before you cut anything.")
                           : problem,
         !problem.isEmpty());

@@ -49,8 +49,6 @@ private:
     void showMeasured();
     void takeMeasured(LengthEdit& edit, const ParameterValue& value);
     bool commitTyping();
-    /// Shows how far a long piece of work is, with a button to stop it.
-    PaperGoOn goOn(const QString& what);
     void savePdf();
     void print();
     void saveMeasuringPage();

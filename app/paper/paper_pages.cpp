@@ -13,13 +13,6 @@
 
 namespace lidwright {
 
-namespace {
-
-QString actualSize()
-{
-    return PaperText::tr("Print at actual size, 100 %: no fitting, no shrinking.");
-}
-
 PaperPage blankPage(const PaperJob& job, double width, double height)
 {
     PaperPage page;
@@ -29,6 +22,13 @@ PaperPage blankPage(const PaperJob& job, double width, double height)
     page.correctionX = job.correctionX;
     page.correctionY = job.correctionY;
     return page;
+}
+
+namespace {
+
+QString actualSize()
+{
+    return PaperText::tr("Print at actual size, 100 %: no fitting, no shrinking.");
 }
 
 Bounds moved(const Bounds& b, Point by)
@@ -127,7 +127,7 @@ void addFooters(PaperPages& all, const Plan& plan, const PaperJob& job)
         for (std::size_t i = one.firstPage; i < one.firstPage + one.pageCount; ++i) {
             PaperPage& page = all.pages[i];
             Furniture furniture;
-            const QString label = one.names.join(QStringLiteral(", "));
+            const QString label = one.label();
             const QString name = QString::fromStdString(page.name);
             pageFooter(furniture, {name.isEmpty() ? label : PaperText::tr("%1, page %2").arg(label, name),
                                    QString::fromStdString(plan.sheet.title), qsizetype(i) + 1,

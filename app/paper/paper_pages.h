@@ -36,6 +36,9 @@ struct PaperPage {
     }
 };
 
+/// An empty page of paper of that size, mm, with the job's margin and correction.
+PaperPage blankPage(const PaperJob& job, double width, double height);
+
 /// One template and how it lies on its pages, or several small ones that share one.
 struct TemplatePages {
     TemplateKind kind = TemplateKind::Lid;  ///< the first of them
@@ -43,6 +46,8 @@ struct TemplatePages {
     std::optional<Tiling> tiling;           ///< none on a roll and of the overview
     std::size_t firstPage = 0;              ///< index into PaperPages::pages
     std::size_t pageCount = 0;
+
+    QString label() const { return names.join(QStringLiteral(", ")); }
 };
 
 struct PaperPages {

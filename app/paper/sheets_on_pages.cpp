@@ -39,20 +39,21 @@ std::optional<Sheet> withNotes(const Sheet& drawing, const Sheet& notes, const T
 {
     const Bounds size = areaOf(SheetInk(notes));
     constexpr double kAround = 3;  // mm
+    Sheet inked = drawing;
+    if (tiles.checks) append(inked, *tiles.checks, {});
+    const SheetInk ink(inked);
     for (const Tile& tile : tiles.tiling.tiles) {
         Bounds room = tile.kept;
         if (tile.left) room.minX += kMarksRoom;
         if (tile.right) room.maxX -= kMarksRoom;
         if (tile.above) room.maxY -= kMarksRoom;
         if (tile.below) room.minY += kMarksRoom;
-        Sheet inked = drawing;
-        if (tiles.checks) append(inked, *tiles.checks, {});
-        const auto place =
-            InkMap(SheetInk(inked), room).free(size.width() + 2 * kAround, size.height() + 2 * kAround);
+        const auto place = InkMap(ink, room).free(size.width() + 2 * kAround, size.height() + 2 * kAround);
         if (!place) continue;
         const Point by{place->minX + kAround - size.minX, place->minY + kAround - size.minY};
-        append(inked, notes, by);
-        if (!InkMap(SheetInk(inked), tile.kept).free(kSquareWidth, kSquareHeight)) continue;
+        Sheet noted = inked;
+        append(noted, notes, by);
+        if (!InkMap(SheetInk(noted), tile.kept).free(kSquareWidth, kSquareHeight)) continue;
         Sheet together = drawing;
         append(together, notes, by);
         return together;
@@ -127,10 +128,17 @@ void joinStrips(std::vector<LaidSheet>& sheets, std::vector<LaidSheet>& loose, c
             Sheet both = stacked(partOf(*upper.drawing, false), partOf(*lower.drawing, false));
             const std::optional<TiledSheet> joined = tiled(both, paper, style);
             std::vector<LaidSheet> notes;
-            for (const LaidSheet* one : {&upper, &lower})
-                if (const Sheet words = partOf(*one->drawing, true); !words.elements.empty())
-                    if (auto laid = looseNotes(*one, words, paper, style)) notes.push_back(std::move(*laid));
-            if (!joined || joined->tiling.rows != 1 || notes.size() > 2 ||
+            // Notes that no page holds by themselves, as those of drawings joined before, stay where they
+            // are.
+            bool lost = false;
+            for (const LaidSheet* one : {&upper, &lower}) {
+                const Sheet words = partOf(*one->drawing, true);
+                if (words.elements.empty()) continue;
+                auto laid = looseNotes(*one, words, paper, style);
+                lost = lost || !laid;
+                if (laid) notes.push_back(std::move(*laid));
+            }
+            if (!joined || joined->tiling.rows != 1 || lost ||
                 joined->tiling.tiles.size() >= pagesOf(upper) + pagesOf(lower)) {
                 ++k;
                 continue;

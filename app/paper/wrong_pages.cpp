@@ -16,13 +16,7 @@ constexpr double kBetweenSentences = 4;  // mm
 PaperPage blank(const PaperJob& job)
 {
     const PaperFormat& format = formatOf(job.size == PaperSize::Roll ? PaperSize::A4 : job.size);
-    PaperPage page;
-    page.width = format.width;
-    page.height = format.height;
-    page.margin = job.margin;
-    page.correctionX = job.correctionX;
-    page.correctionY = job.correctionY;
-    return page;
+    return blankPage(job, format.width, format.height);
 }
 
 }  // namespace

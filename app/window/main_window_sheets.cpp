@@ -2,6 +2,7 @@
 #include "app/exchange/build_sheet.h"
 #include "app/exchange/build_sheet_work.h"
 #include "app/paper/bench_printing.h"
+#include "app/paper/paper_progress.h"
 #include "app/paper/paper_size.h"
 #include "app/studies/study_panel.h"
 #include "app/text/texts.h"
@@ -11,7 +12,6 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QProgressDialog>
 
 // Pages for the bench: the build sheet and the lists, into files and on paper.
 
@@ -67,23 +67,19 @@ void MainWindow::writeEverything()
     bench.paper.size = usualPaperSize(locale());
     bench.decimalComma = locale().decimalPoint() == QLatin1String(",");
     bench.paper.wrong = wrongSentences(m_document.findings(), unitStyle(bench.plan));
-    m_sheetWork->compose(
-        bench.plan, bench.layout, m_document.findings(), sheetOfToday(sheetFineness),
-        [this, folder, bench](const BenchSheet& sheet) {
-            BenchFolder whole = bench;
-            whole.sheet = sheet;
-            QProgressDialog bar(tr("Writing everything for the bench..."), tr("&Stop"), 0, 1000, this);
-            bar.setWindowModality(Qt::WindowModal);
-            const Result<QStringList> written = writeBenchFolder(whole, folder, [&bar](double share) {
-                bar.setValue(static_cast<int>(share * bar.maximum()));
-                return !bar.wasCanceled();
-            });
-            m_notices->show(written ? tr("%1 files were written into %2")
-                                          .arg(written->size())
-                                          .arg(QDir::toNativeSeparators(folder))
-                                    : shown(written.error()),
-                            QStringLiteral("bench-folder"));
-        });
+    m_sheetWork->compose(bench.plan, bench.layout, m_document.findings(), sheetOfToday(sheetFineness),
+                         [this, folder, bench](const BenchSheet& sheet) {
+                             BenchFolder whole = bench;
+                             whole.sheet = sheet;
+                             const Result<QStringList> written = writeBenchFolder(
+                                 whole, folder,
+                                 shownProgress(*this, tr("Writing everything for the bench...")));
+                             m_notices->show(written ? tr("%1 files were written into %2")
+                                                           .arg(written->size())
+                                                           .arg(QDir::toNativeSeparators(folder))
+                                                     : shown(written.error()),
+                                             QStringLiteral("bench-folder"));
+                         });
 }
 
 void MainWindow::showPages(const BenchSheet& sheet)

@@ -52,22 +52,6 @@ void drawFaces(ViewPen& pen, const ViewInput& in, bool wooded)
         pen.area(bar.part, "bars", bar.outline, FillKind::Block, LineKind::Visible);
 }
 
-void drawCuts(ViewPen& pen, const ViewInput& in)
-{
-    const Layout& l = in.layout;
-    for (std::size_t i = 0; i < l.art.size(); ++i)
-        if (l.art[i])
-            for (const Ring& ring : l.art[i]->cut.rings)
-                pen.outline("art." + std::to_string(i + 1), "artwork", ring, LineKind::Cut);
-    for (std::size_t i = 0; i < l.holes.size(); ++i)
-        pen.outline("hole." + std::to_string(i + 1), "holes", l.holes[i], LineKind::Cut);
-    for (std::size_t i = 0; i < l.fixings.size(); ++i)
-        pen.outline("fixing." + std::to_string(i + 1), "fixings", l.fixings[i], LineKind::Cut);
-    for (const WiringOpening& opening : wiringOpenings(in.plan, l))
-        pen.outline(opening.part, "wiring", opening.outline, LineKind::Cut);
-    pen.outline("lid", "outline", l.lidOutline, LineKind::Cut);
-}
-
 void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
 {
     const Layout& l = in.layout;
@@ -256,7 +240,7 @@ void drawLidBelow(ViewPen& pen, const ViewInput& in, bool wooded)
     const Bounds lid = bounds(in.layout.lidOutline);
     drawFaces(pen, in, wooded);
     drawMarks(pen, in, lid);
-    drawCuts(pen, in);
+    drawLidCuts(pen, in);
     drawDistances(pen, in, lid);
     // Beside other views it lies as they do, and wood shows its grain.
     if (!wooded) drawEnds(pen, in, lid);

@@ -28,22 +28,6 @@ void drawEngraving(ViewPen& pen, const Layout& layout)
     }
 }
 
-void drawCuts(ViewPen& pen, const ViewInput& in)
-{
-    const Layout& l = in.layout;
-    for (std::size_t i = 0; i < l.art.size(); ++i)
-        if (l.art[i])
-            for (const Ring& ring : l.art[i]->cut.rings)
-                pen.outline("art." + std::to_string(i + 1), "artwork", ring, LineKind::Cut);
-    for (std::size_t i = 0; i < l.holes.size(); ++i)
-        pen.outline("hole." + std::to_string(i + 1), "holes", l.holes[i], LineKind::Cut);
-    for (std::size_t i = 0; i < l.fixings.size(); ++i)
-        pen.outline("fixing." + std::to_string(i + 1), "fixings", l.fixings[i], LineKind::Cut);
-    for (const WiringOpening& opening : wiringOpenings(in.plan, l))
-        pen.outline(opening.part, "wiring", opening.outline, LineKind::Cut);
-    pen.outline("lid", "outline", l.lidOutline, LineKind::Cut);
-}
-
 void drawMarks(ViewPen& pen, const ViewInput& in, const Bounds& lid)
 {
     const Layout& l = in.layout;
@@ -153,6 +137,22 @@ std::vector<NoteLine> notes(const ViewInput& in)
 
 }  // namespace
 
+void drawLidCuts(ViewPen& pen, const ViewInput& in)
+{
+    const Layout& l = in.layout;
+    for (std::size_t i = 0; i < l.art.size(); ++i)
+        if (l.art[i])
+            for (const Ring& ring : l.art[i]->cut.rings)
+                pen.outline("art." + std::to_string(i + 1), "artwork", ring, LineKind::Cut);
+    for (std::size_t i = 0; i < l.holes.size(); ++i)
+        pen.outline("hole." + std::to_string(i + 1), "holes", l.holes[i], LineKind::Cut);
+    for (std::size_t i = 0; i < l.fixings.size(); ++i)
+        pen.outline("fixing." + std::to_string(i + 1), "fixings", l.fixings[i], LineKind::Cut);
+    for (const WiringOpening& opening : wiringOpenings(in.plan, l))
+        pen.outline(opening.part, "wiring", opening.outline, LineKind::Cut);
+    pen.outline("lid", "outline", l.lidOutline, LineKind::Cut);
+}
+
 Sheet lidTemplate(const ViewInput& in)
 {
     ViewPen pen(View::Top, false, in);
@@ -164,7 +164,7 @@ Sheet lidTemplate(const ViewInput& in)
     }
     drawEngraving(pen, in.layout);
     drawMarks(pen, in, lid);
-    drawCuts(pen, in);
+    drawLidCuts(pen, in);
     drawEnds(pen, in, lid);
     drawDistances(pen, in, lid);
     addNotes(pen, lid.minX, wrapped(notes(in), notesWidth(lid.width())));

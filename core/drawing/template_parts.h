@@ -41,6 +41,9 @@ std::string lengthWithUnit(double mm, const UnitStyle& style);
 /// glue goes.
 void drawLidBelow(ViewPen& pen, const ViewInput& in, bool wooded);
 
+/// Everything that is cut through the lid, and its outline, as lines to cut.
+void drawLidCuts(ViewPen& pen, const ViewInput& in);
+
 // One composer per template.
 Sheet lidTemplate(const ViewInput& in);
 Sheet wallTemplate(const ViewInput& in, bool head);

@@ -68,25 +68,6 @@ void addNotches(const StepInput& in, StepList& out)
     out.cautions(dustCautions({plan.box.material}));
 }
 
-const char* placeWords(DevicePlace place)
-{
-    switch (place) {
-        case DevicePlace::Lid:
-            return "lid";
-        case DevicePlace::Neck:
-            return "stick";
-        case DevicePlace::HeadWall:
-            return "head-end wall";
-        case DevicePlace::TailWall:
-            return "tail-end wall";
-        case DevicePlace::BassWall:
-            return "bass-side wall";
-        case DevicePlace::TrebleWall:
-            return "treble-side wall";
-    }
-    return "";
-}
-
 void addWiringHoles(const StepInput& in, StepList& out)
 {
     StudyTable table;
@@ -99,7 +80,7 @@ void addWiringHoles(const StepInput& in, StepList& out)
         const bool wall = in.layout.devices[i].onWall;
         cavity = cavity || device.place == DevicePlace::Neck;
         if (device.hole <= 0) continue;
-        table.rows.push_back({deviceName(device.kind), std::string(placeWords(device.place)), device.hole,
+        table.rows.push_back({deviceName(device.kind), std::string(placeName(device.place)), device.hole,
                               device.along, wall ? StudyCell{} : StudyCell{device.aside},
                               wall ? StudyCell{device.down} : StudyCell{}});
     }

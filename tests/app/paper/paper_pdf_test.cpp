@@ -12,6 +12,7 @@
 #include <QTemporaryDir>
 
 #include <limits>
+#include <set>
 
 namespace lidwright {
 namespace {
@@ -244,6 +245,39 @@ TEST_F(PaperPdf, AnyPlanGivesPagesOrSaysWhyNot)
             EXPECT_EQ(names.count(templateLabel(kind)), 1) << i << " " << word(kind);
     }
     EXPECT_GE(made, 6);
+}
+
+// However the drawings are laid together, every word of their notes is still on some page.
+TEST_F(PaperPdf, NoNoteIsLostWhereDrawingsShareTheirPages)
+{
+    for (const testing::Sample& sample :
+         testing::samplePlans(std::filesystem::path(LIDWRIGHT_SOURCE_DIR) / "resources/samples")) {
+        const Layout layout = derive(sample.plan);
+        for (const PaperFormat& format : paperFormats()) {
+            PaperJob job;
+            job.size = format.size;
+            const auto pages = composePages(sample.plan, job);
+            ASSERT_TRUE(pages.ok());
+            std::multiset<std::string> printed;
+            std::set<const Sheet*> seen;
+            for (const PaperPage& page : pages->pages) {
+                if (!page.drawing || !seen.insert(page.drawing.get()).second) continue;
+                for (const Element& e : page.drawing->elements)
+                    if (const auto* text = std::get_if<Text>(&e.what)) printed.insert(text->words);
+            }
+            for (const TemplateKind kind : templatesOf(sample.plan)) {
+                if (kind == TemplateKind::Overview) continue;
+                for (const Element& e :
+                     templateSheet(sample.plan, layout, kind, unitStyle(sample.plan)).elements)
+                    if (const auto* text = std::get_if<Text>(&e.what)) {
+                        const auto found = printed.find(text->words);
+                        ASSERT_NE(found, printed.end())
+                            << sample.file << " " << format.word << " " << word(kind) << ": " << text->words;
+                        printed.erase(found);
+                    }
+            }
+        }
+    }
 }
 
 TEST_F(PaperPdf, TellsHowFarItIsAndStopsWhenAsked)
